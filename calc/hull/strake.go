@@ -1,0 +1,51 @@
+package hull
+
+import (
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Side is a side of the hull.
+type Side uint8
+
+// The sides. A row of the book that names none stands for both.
+const (
+	BothSides Side = iota
+	Port
+	Starboard
+)
+
+// String is the side's word.
+func (s Side) String() string { return [...]string{"both", "port", "starboard"}[s] }
+
+// Skin is one of the hull's skins, as the yard calls it.
+type Skin string
+
+// The two skins the program knows rules for. Any other name is kept and worked
+// by the rules of planks.
+const (
+	Strips Skin = "strip"
+	Planks Skin = "plank"
+)
+
+// Strake is one row of the strakes list: one strake, or Count alike.
+type Strake struct {
+	Name      string
+	Skin      Skin
+	Side      Side
+	Count     source.Reading[int] // a side; blank is one
+	Thickness source.Reading[measure.Length]
+	Width     source.Reading[measure.Length] // on the inside face, the greatest where it tapers
+	Widths    []source.Reading[measure.Length]
+	WidthAt   []Station                      // the stations of Widths
+	Length    source.Reading[measure.Length] // from hood end to hood end along the strake
+	Start     source.Reading[measure.Length] // fore end from the same place as the stations
+	From, To  string                         // the stations it runs between, where Length is to be worked out
+	Species   string
+	Slope     source.Reading[float64] // n of a scarf n to 1
+	Clear     []Reach                 // stretches in which no joint may fall, from the strake's fore end
+	Cell      source.Cell
+}
+
+// Reach is a stretch along a strake, from its fore end.
+type Reach struct{ From, To measure.Length }

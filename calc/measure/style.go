@@ -1,0 +1,58 @@
+package measure
+
+// Unit is the unit of a bare number.
+type Unit uint8
+
+// The units a table's numbers may be in. Fractions are pure numbers, as in a
+// table of a series' parent hull; one whole is kept as one metre.
+const (
+	NoUnit Unit = iota // not known: a finding, never a guess
+	InFeet
+	InInches
+	InMillimetres
+	InCentimetres
+	InMetres
+	Fractions
+)
+
+// Length is what one of the unit comes to; zero for NoUnit.
+func (u Unit) Length() Length {
+	return [...]Length{0, Foot, Inch, Millimetre, Centimetre, Metre, Metre}[u]
+}
+
+// String is the unit's word: "inches", "mm"; "not known" for NoUnit.
+func (u Unit) String() string {
+	return [...]string{"not known", "feet", "inches", "mm", "cm", "m", "fractions"}[u]
+}
+
+// Notation is a way of writing a length.
+type Notation uint8
+
+// The notations a table may be written in.
+const (
+	NoNotation          Notation = iota
+	FeetInchesEighths            // 3-4-6, 3-4-6+ (a sixteenth more), 3-4-6-
+	OldPrint                     // 1-44: feet, then inches with the last digit eighths
+	FeetInchesFractions          // 3' 4 3/4"
+	InchesFractions              // 40 3/4
+	Decimal                      // 40.75, or whole numbers, in the table's unit
+)
+
+// String is the notation's word as show and the guide print it.
+func (n Notation) String() string {
+	return [...]string{"", "feet-inches-eighths", "old print", "feet and inches", "inches and fractions", "decimal"}[n]
+}
+
+// Style is how lengths are written on the way out: the builder's own by
+// default, or what --units asks for.
+type Style uint8
+
+// The three styles of --units.
+const (
+	StyleFeet   Style = iota // feet-inches-eighths text beside decimal inches
+	StyleInches              // decimal inches
+	StyleMM                  // millimetres
+)
+
+// String is the style's word on the command line.
+func (s Style) String() string { return [...]string{"feet", "inches", "mm"}[s] }

@@ -1,0 +1,75 @@
+package calc
+
+import (
+	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
+	"strakebook/calc/setting"
+	"strakebook/calc/stock"
+)
+
+// Rules is every trade's rules and the yard's own.
+type Rules struct {
+	Yard  Yard
+	Hull  hull.Rules
+	Scarf scarf.Rules
+	Bevel bevel.Rules
+	Lay   lay.Rules
+	Stock stock.Rules
+}
+
+// Yard is what is set about the job and the books, and belongs to no trade.
+type Yard struct {
+	Job   string        // name of the job, for the headings and footers
+	Date  string        // the book's own date as written; never the clock's
+	Units measure.Style // of what is written
+	Paper Paper
+}
+
+// Paper is the yard's paper.
+type Paper uint8
+
+// The two papers.
+const (
+	Letter Paper = iota
+	A4
+)
+
+// DefaultRules is what holds where the book and the command line say nothing.
+func DefaultRules() Rules {
+	return Rules{
+		Hull:  hull.DefaultRules(),
+		Scarf: scarf.DefaultRules(),
+		Bevel: bevel.DefaultRules(),
+		Lay:   lay.DefaultRules(),
+		Stock: stock.DefaultRules(),
+	}
+}
+
+// Settings lists every rule under the name the Settings sheet gives it, in the
+// order of the work. Setting a value changes r.
+func (r *Rules) Settings() []setting.Setting {
+	all := []setting.Setting{
+		{Name: "job", Meaning: "name of the job, for headings and footers", Source: "the builder's", Value: setting.Text(&r.Yard.Job)},
+		{Name: "date", Meaning: "date of the book, for the footers; the clock is never asked", Source: "the builder's", Value: setting.Text(&r.Yard.Date)},
+		{Name: "units", Meaning: "how lengths are written: feet (feet-inches-eighths beside decimal inches), inches (decimal) or mm", Source: "our choice", Value: setting.Choice(&r.Yard.Units, "feet", "inches", "mm")},
+		{Name: "paper", Meaning: "the paper the sheets are set up for", Source: "our choice", Value: setting.Choice(&r.Yard.Paper, "letter", "a4")},
+	}
+	all = append(all, r.Hull.Settings()...)
+	all = append(all, r.Scarf.Settings()...)
+	all = append(all, r.Bevel.Settings()...)
+	all = append(all, r.Lay.Settings()...)
+	return append(all, r.Stock.Settings()...)
+}
+
+// Kinds is every kind of finding the trades make, in the order of the work.
+func Kinds() []*finding.Kind {
+	var all []*finding.Kind
+	for _, kinds := range [][]*finding.Kind{hull.Kinds(), scarf.Kinds(), bevel.Kinds(), lay.Kinds(), stock.Kinds()} {
+		all = append(all, kinds...)
+	}
+	return all
+}

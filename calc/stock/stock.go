@@ -1,0 +1,101 @@
+// Package stock is the buyer's and the ripsaw's trade: boards on the rack and
+// at the mill, the pieces cut from them, the mill order and its board feet.
+package stock
+
+import (
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Board is one row of the rack: boards alike, counted, or a size the mill will
+// send as many of as are wanted.
+type Board struct {
+	Mark      string
+	Species   string
+	Thickness source.Reading[measure.Length]
+	Width     source.Reading[measure.Length]
+	Length    source.Reading[measure.Length]
+	Count     source.Reading[int]     // blank: as many as wanted
+	Price     source.Reading[float64] // of one board, or a board foot where PerFoot
+	PerFoot   bool
+	Source    string // "rack", "mill", a merchant's name
+	Cell      source.Cell
+}
+
+// End is how one end of a piece is finished.
+type End uint8
+
+// The ends of a piece. A feather on the outside face and one on the inside face
+// are cut on different saws.
+const (
+	Hood           End = iota // the strake's own end: cut to fit at stem or transom
+	FeatherInside             // the after-pointing scarf's fore end
+	FeatherOutside            // the after end, outside feather pointing aft
+)
+
+// String is the end's words on the cut list.
+func (e End) String() string {
+	return [...]string{"hood end", "scarf, feather inside", "scarf, feather outside"}[e]
+}
+
+// Piece is one piece of one strake, to be cut from a board.
+type Piece struct {
+	Mark      string // from skin, side, strake and place: does not change when another strake does
+	Strake    string
+	Skin      hull.Skin
+	Side      hull.Side
+	Place     int // from the fore end, from one
+	Of        int // how many pieces the strake has
+	Species   string
+	Thickness measure.Length
+	Width     measure.Length // of the board face it must cover
+	Length    measure.Length // long point to long point
+	Fore, Aft End
+	Board     int // index into Plan.Cuts, -1 where no board would serve
+	Cell      source.Cell
+}
+
+// Cut is one board cut: a stick, or a board ripped into lanes.
+type Cut struct {
+	Mark   string // of this very board: the rack's mark, numbered where several are alike
+	Board  Board
+	Lanes  int   // strips or narrow planks side by side; 1 is a whole-width stick
+	Pieces []int // indexes into Plan.Pieces in the order they come off, lane by lane
+	Lane   []int // the lane of each of Pieces, from one
+	Used   measure.Length
+	Left   measure.Length // the longest usable offcut
+	Cost   float64
+}
+
+// OrderLine is one line of the mill order.
+type OrderLine struct {
+	Count                    int
+	Species                  string
+	Thickness, Width, Length measure.Length
+	EachFeet, Feet           measure.BoardFeet
+	Cost                     float64
+	Note                     string
+}
+
+// Summary is what the plan comes to.
+type Summary struct {
+	Pieces, Boards int
+	Bought, Used   measure.Length // added up along the boards
+	BoardFeet      measure.BoardFeet
+	NetFeet        measure.BoardFeet // in the pieces as cut
+	Cost           float64           // zero where the rack has no prices
+	Bound          float64           // no plan can cost less; in cost, or in board feet where there are no prices
+	WasteOfBought  float64           // per cent of what is bought
+	WasteOnNet     float64           // per cent to add to the net
+	UnservedPieces int
+	LumberMeasure  string // "cost" or "board feet": what Bound is in
+}
+
+// Plan is the whole of it.
+type Plan struct {
+	Pieces  []Piece
+	Cuts    []Cut
+	Order   []OrderLine
+	Summary Summary
+}

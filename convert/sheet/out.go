@@ -1,0 +1,57 @@
+package sheet
+
+// Style is what a cell is for; how that looks is decided in one file of xlsx.
+type Style uint8
+
+// The purposes of a cell on the sheets we write.
+const (
+	Plain     Style = iota
+	Title           // the sheet's title line
+	Heading         // of a column
+	GroupHead       // a line that opens a group of rows
+	Words           // running text, wrapped
+	Feet            // feet-inches-eighths text, right-aligned
+	Inch            // decimal inches, three places
+	MM              // millimetres, one place
+	Degrees         // signed, two places
+	Whole           // counts
+	Measure         // board feet, one place
+	Money           // two places
+	Percent         // per cent of a hundred, one place
+	Ratio           // slopes and rates, three places
+	Input           // a value the yard may change
+	Unsure          // doubtful: marked
+	Wrong           // an error: marked
+	Gone            // not worked out
+	Caution         // a caution's text
+	Large           // to be called out across a shop
+	LinkText        // a link
+)
+
+// Layout is how a sheet we write is laid out and printed.
+type Layout struct {
+	Widths     []float64 // of columns, in characters; 0 for the standard
+	HeadRow    int       // the row of headings: frozen down to here, repeated in print, filtered
+	Filter     bool
+	Landscape  bool
+	A4         bool // else letter
+	Footer     string
+	DropDown   []DropDown
+	RowBreaks  []int // a page break after each of these rows
+	TabColour  string
+	ActiveCell string
+}
+
+// DropDown is a list of words a cell range may hold.
+type DropDown struct {
+	Range Range
+	Words []string
+}
+
+// Mark is a cell of the builder's own sheets to be marked and noted.
+type Mark struct {
+	Sheet    string
+	Row, Col int
+	Style    Style // Unsure or Wrong
+	Note     string
+}

@@ -1,26 +1,44 @@
 // Package scarf is the joiner's trade: the geometry of a plain glued scarf, the
 // table of scarfs a job needs and the cuts at each saw. It knows nothing of
 // where along the strakes the joints fall, nor of boards.
+//
+// Outside feathers point aft (common practice, no source). The after end of a
+// piece then has its feather on the outside face and the fore end on the inside
+// face, so that every piece is the same parallelogram seen from above, and a
+// port piece is a starboard piece turned end for end.
 package scarf
 
 import (
-	"strakebook/calc/hull"
+	"math"
+
 	"strakebook/calc/measure"
 )
 
-// Row is one line of the scarf table: all the scarfs of one skin, thickness
-// and slope.
-type Row struct {
-	Skin      hull.Skin
-	Thickness measure.Length
-	Width     measure.Length // the greatest, for the glue area
-	Slope     float64        // n of n to 1
-	Run       measure.Length // along the plank, nib included
-	Angle     measure.Angle  // of the fence: atan(1/n)
-	Face      measure.Length // along the cut
-	GlueArea  float64        // square inches, both faces counted once
-	Joints    int
-	ForeCuts  int            // on the fore-end saw
-	AfterCuts int            // on the after-end saw
-	Gap       measure.Length // at the feather for each 0.1 degree by which the fences differ
+// Run is how far a scarf runs along the plank: n times the thickness less both
+// nibs. A nib of half the thickness or more leaves no scarf, and the run is 0.
+func Run(thickness measure.Length, slope float64, nib measure.Length) measure.Length {
+	return max(0, thickness-2*nib).Times(slope)
+}
+
+// Angle is the fence's angle to the plank's face: the arc whose tangent is 1 in n.
+func Angle(slope float64) measure.Angle { return measure.Radians(math.Atan2(1, slope)) }
+
+// Face is the length of the cut, up the slope.
+func Face(thickness measure.Length, slope float64, nib measure.Length) measure.Length {
+	return max(0, thickness-2*nib).Times(math.Hypot(slope, 1))
+}
+
+// Gap is how far a scarf stands open at the feather where the two fences differ.
+func Gap(thickness measure.Length, slope float64, nib measure.Length, fences measure.Angle) measure.Length {
+	return Face(thickness, slope, nib).Times(fences.Tan())
+}
+
+// Joined is the length of pieces scarfed together: their own lengths, long point
+// to long point, less a run for each joint.
+func Joined(pieces []measure.Length, run measure.Length) measure.Length {
+	var sum measure.Length
+	for _, p := range pieces {
+		sum += p
+	}
+	return sum - run*measure.Length(max(0, len(pieces)-1))
 }

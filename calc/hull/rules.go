@@ -1,18 +1,47 @@
 package hull
 
 import (
+	"strakebook/calc/fair"
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 	"strakebook/calc/setting"
 )
 
-// Rules is what a yard may set about this trade.
-type Rules struct{}
+// Rules is what a yard may set about the hull and its offsets.
+type Rules struct {
+	Fair           fair.Rules
+	StationSpacing measure.Length // where the table gives no positions; 0 for not set
+	OffsetsTo      Surface        // where the table does not say
+	HalfBeam       measure.Length // of a table of fractions; 0 for not set
+	Draft          measure.Length // of a table of fractions; 0 for not set
+	NearBase       measure.Length // a height below this lies on the base line
+}
 
 // DefaultRules is what holds where the book and the command line say nothing.
-func DefaultRules() Rules { return Rules{} }
+func DefaultRules() Rules {
+	return Rules{
+		Fair:     fair.DefaultRules(),
+		NearBase: measure.Inch / 2, // our choice: a rabbet that has come down to the base is straight from there
+	}
+}
 
 // Settings lists the rules under the names the Settings sheet gives them.
-func (r *Rules) Settings() []setting.Setting { return nil }
+func (r *Rules) Settings() []setting.Setting {
+	return []setting.Setting{
+		{Name: "station spacing", Meaning: "between stations, where the offsets give no positions; 0: not set", Source: "the designer's", Value: setting.Length(&r.StationSpacing, 0, 100*measure.Foot)},
+		{Name: "offsets are to", Meaning: "the surface the offsets are measured to, where the table does not say", Source: "the designer's: asked, never assumed", Value: setting.Choice(&r.OffsetsTo, "not stated", "outside of planking", "between the skins", "inside of planking")},
+		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
+		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
+		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},
+		{Name: "fairness alarm", Meaning: "an offset is looked into when it lies this many times the table's own scatter off the curve of its neighbours", Source: "our choice, measured: one clean value in 1,741 flagged at 4.5", Value: setting.Number(&r.Fair.Alarm, "scatters", 2, 50)},
+	}
+}
 
 // Kinds is every kind of finding this trade makes.
-func Kinds() []*finding.Kind { return nil }
+func Kinds() []*finding.Kind {
+	return []*finding.Kind{
+		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff,
+		OffsetGap, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetZero, OffsetNegative, OffsetsSurface,
+		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd,
+	}
+}

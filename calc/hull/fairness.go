@@ -1,0 +1,252 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"strakebook/calc/fair"
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// LineReport is how fair one line of the table is.
+type LineReport struct {
+	Line      string
+	View      View
+	Roughness float64 // middle departure, in the table's resolution
+	Largest   float64 // departure from fair, in the table's resolution
+	Station   string  // where the largest is
+	Smallest  measure.Length
+	Departure []measure.Length // reads less faired, a station each
+	Given     []bool           // whether the station has a departure
+	Cells     []source.Cell    // of the values, a station each
+	Findings  int
+}
+
+// checkFairness finds the values that spoil their lines, the lines that are not
+// fair, and the stations at which most lines jump the same way.
+func checkFairness(o Offsets, r Rules) ([]LineReport, finding.List) {
+	x := positions(o)
+	rows := make([]fair.Row, len(o.Lines))
+	for i := range rows {
+		rows[i] = o.row(i, x)
+	}
+	judged := fair.Judge(rows, r.Fair, func(row, at int) (float64, bool) { return o.across(rows, row, at) })
+	off := offStations(o, rows, judged.Scale)
+	withdrawn := map[[2]int]bool{}
+	var found finding.List
+	for _, k := range off {
+		found = append(found, finding.Finding{Kind: StationOff, Cell: o.Stations[k].Cell,
+			Text: fmt.Sprintf("most lines jump the same way at station %s", o.Stations[k].Name), Reads: o.Stations[k].At.Text})
+	}
+	for _, f := range judged.Flags {
+		withdrawn[[2]int{f.Row, f.At}] = true
+		if !nearAny(off, f.At) {
+			found = append(found, jump(o, f, judged.Scale, rows))
+		}
+	}
+	for _, g := range judged.Regions {
+		if !nearAny(off, g.From) && !nearAny(off, g.To) {
+			l := o.Lines[g.Row]
+			found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
+				Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), o.Stations[g.From].Name, o.Stations[g.To].Name)})
+		}
+	}
+	if len(off) == 0 {
+		found = append(found, valleys(o, rows, withdrawn)...)
+	}
+	return reports(o, rows, judged, withdrawn), found
+}
+
+// nearAny says that a place is one of the stations or within two of it, where a
+// station off its place makes its neighbours look wrong.
+func nearAny(stations []int, at int) bool {
+	return slices.ContainsFunc(stations, func(s int) bool { return at >= s-2 && at <= s+2 })
+}
+
+// jump is the finding for one value that explains an alarm.
+func jump(o Offsets, f fair.Flag, scale float64, rows []fair.Row) finding.Finding {
+	l, v := o.Lines[f.Row], o.Lines[f.Row].Values[f.At]
+	faired := o.length(f.Faired)
+	text := fmt.Sprintf("%s at station %s reads %q, off the curve of its neighbours by %s", l.words(), o.Stations[f.At].Name, v.Text, o.Form.Write((v.Value - faired).Abs()))
+	suggests := "faired " + o.Form.Write(faired)
+	if p := proposals(o, f, scale, rows); len(p) > 0 {
+		words := make([]string, len(p))
+		for i, q := range p {
+			words[i] = q.String(o)
+		}
+		suggests = strings.Join(words, "; or ") + "; " + suggests
+	}
+	var also []source.Cell
+	if len(f.Or) > 0 {
+		var names []string
+		for _, k := range f.Or {
+			names = append(names, o.Stations[k].Name)
+			also = append(also, l.Values[k].Cell)
+		}
+		text += ", or else station " + strings.Join(names, " or ") + " is"
+	}
+	return finding.Finding{Kind: OffsetJump, Cell: v.Cell, Text: text, Reads: v.Text, Suggests: suggests, Also: also}
+}
+
+// length is a number of steps as a length, to the table's resolution.
+func (o Offsets) length(steps float64) measure.Length {
+	return measure.Length(math.Round(steps)) * max(1, o.Resolution)
+}
+
+// fill is what the neighbours along the line say of a place.
+func (o Offsets) fill(i, k int) (measure.Length, bool) {
+	v, ok := fair.Fill(o.row(i, positions(o)), k)
+	return o.length(v), ok
+}
+
+// offStations is the stations at which at least three lines, and three in five
+// of those that have a figure there, jump the same way.
+func offStations(o Offsets, rows []fair.Row, scale float64) []int {
+	up, down, have := make([]int, len(o.Stations)), make([]int, len(o.Stations)), make([]int, len(o.Stations))
+	for _, row := range rows {
+		off, gauge, ok := fair.Departures(row)
+		for k := range off {
+			if !ok[k] {
+				continue
+			}
+			have[k]++
+			switch z := off[k] / gauge[k] / scale; {
+			case z > 2.5:
+				up[k]++
+			case z < -2.5:
+				down[k]++
+			}
+		}
+	}
+	var all []int
+	for k := range have {
+		if n := max(up[k], down[k]); n >= 3 && 5*n >= 3*have[k] {
+			all = append(all, k)
+		}
+	}
+	// Neighbours of a station off its place jump the other way: the middle of a run is the one.
+	return middles(all)
+}
+
+// middles is the middle of each run of neighbouring places.
+func middles(places []int) []int {
+	var all []int
+	for i := 0; i < len(places); {
+		j := i
+		for j+1 < len(places) && places[j+1] == places[j]+1 {
+			j++
+		}
+		all = append(all, places[(i+j)/2])
+		i = j + 1
+	}
+	return all
+}
+
+// across is what the quadratic through the three nearest waterlines makes of a
+// waterline's value at a station.
+func (o Offsets) across(rows []fair.Row, row, at int) (float64, bool) {
+	type point struct{ z, y float64 }
+	if o.Lines[row].Role != Waterline || !o.Lines[row].At.OK() {
+		return 0, false
+	}
+	z := o.Lines[row].At.Value.Inches()
+	var near []point
+	for i, l := range o.Lines {
+		if i != row && l.Role == Waterline && l.View == HalfBreadth && l.At.OK() && rows[i].Given[at] && l.At.Value != o.Lines[row].At.Value {
+			near = append(near, point{l.At.Value.Inches(), rows[i].Y[at]})
+		}
+	}
+	if len(near) < 3 {
+		return 0, false
+	}
+	slices.SortStableFunc(near, func(a, b point) int {
+		if math.Abs(a.z-z) < math.Abs(b.z-z) {
+			return -1
+		}
+		return 1
+	})
+	y := 0.0
+	for i := range 3 {
+		w := 1.0
+		for j := range 3 {
+			if j != i {
+				w *= (z - near[j].z) / (near[i].z - near[j].z)
+			}
+		}
+		y += w * near[i].y
+	}
+	return y, true
+}
+
+// valleys looks for hollows in half-breadths along each waterline, the values
+// already found bad left out. Lines long enough to be judged by their curve are
+// not: what the curve passes, a step of rounding may still hollow.
+func valleys(o Offsets, rows []fair.Row, withdrawn map[[2]int]bool) finding.List {
+	var found finding.List
+	for i, l := range o.Lines {
+		if l.View != HalfBreadth {
+			continue
+		}
+		row := fair.Row{X: rows[i].X, Y: rows[i].Y, Given: slices.Clone(rows[i].Given)}
+		for k := range row.Given {
+			row.Given[k] = row.Given[k] && !withdrawn[[2]int{i, k}]
+		}
+		for _, v := range fair.Valleys(row, 2) {
+			at := l.Values[v.At]
+			found = append(found, finding.Finding{Kind: OffsetValley, Cell: at.Cell, Reads: at.Text,
+				Also: []source.Cell{l.Values[v.Left].Cell, l.Values[v.Right].Cell},
+				Text: fmt.Sprintf("%s at station %s reads %q, below both station %s (%q) and station %s (%q)", l.words(), o.Stations[v.At].Name, at.Text,
+					o.Stations[v.Left].Name, l.Values[v.Left].Text, o.Stations[v.Right].Name, l.Values[v.Right].Text)})
+		}
+	}
+	return found
+}
+
+// reports is the fairness of every line, values found bad counted in it.
+func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]int]bool) []LineReport {
+	all := make([]LineReport, len(rows))
+	for i, row := range rows {
+		clean := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
+		found := 0
+		for k := range clean.Given {
+			if withdrawn[[2]int{i, k}] {
+				clean.Given[k] = false
+				found++
+			}
+		}
+		off, gauge, ok := fair.Departures(clean)
+		rep := LineReport{Line: o.Lines[i].Name, View: o.Lines[i].View, Given: ok, Departure: make([]measure.Length, len(off)),
+			Cells: make([]source.Cell, len(off)), Findings: found}
+		var sizes []float64
+		for k := range off {
+			rep.Cells[k] = o.Lines[i].Values[k].Cell
+			if withdrawn[[2]int{i, k}] {
+				for _, f := range judged.Flags {
+					if f.Row == i && f.At == k {
+						off[k], ok[k] = row.Y[k]-f.Faired, true
+					}
+				}
+			} else if ok[k] {
+				sizes = append(sizes, math.Abs(off[k]/gauge[k]))
+			}
+			if ok[k] {
+				rep.Departure[k] = o.length(off[k])
+				if math.Abs(off[k]) > math.Abs(rep.Largest) {
+					rep.Largest, rep.Station = off[k], o.Stations[k].Name
+				}
+			}
+		}
+		if len(sizes) > 0 {
+			slices.Sort(sizes)
+			rep.Roughness = sizes[len(sizes)/2]
+			// Inside a line at even spacing rounding grows by 1.394 in the cubic.
+			rep.Smallest = o.length(math.Ceil(4.5 * judged.Scale * 1.394))
+		}
+		all[i] = rep
+	}
+	return all
+}

@@ -2,17 +2,74 @@ package bevel
 
 import (
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 	"strakebook/calc/setting"
 )
 
-// Rules is what a yard may set about this trade.
-type Rules struct{}
+// Face is a face of a plank.
+type Face uint8
+
+// The two faces.
+const (
+	Outside Face = iota
+	Inside
+)
+
+// Rules is what a yard may set about its bevels and its saw.
+type Rules struct {
+	Gauge      Gauge          // where the book does not say and readings lie about 90
+	InStation  bool           // readings lifted in the station plane, not square to the edge
+	Sawn       Edge           // the edge that meets the plank already hung
+	Readout    measure.Angle  // the saw's smallest step of tilt
+	Tilt       measure.Angle  // the most the saw tilts
+	Turn       measure.Angle  // the most the tilt can be turned in a foot
+	Step       measure.Length // between marks
+	Alarm      float64        // a reading of so many scatters is looked into
+	SawFaired  bool           // saw the faired bevels, not those read
+	Batten     measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
+	Offset     measure.Length // of the kerf off the batten, to the plank's side of the kerf
+	FaceUp     Face           // on the saw's bench
+	DepthSpare measure.Length // of blade beyond the plank
+	TrialReads measure.Angle  // a trial cut: the scale read this,
+	TrialCuts  measure.Angle  // and the saw cut this; both 0: none made
+}
 
 // DefaultRules is what holds where the book and the command line say nothing.
-func DefaultRules() Rules { return Rules{} }
+func DefaultRules() Rules {
+	return Rules{
+		Sawn:       Upper,            // common practice, no source: hung from the sheer down
+		Readout:    0.25,             // common practice, no source: a quarter of a degree shows
+		Tilt:       15,               // our choice
+		Turn:       2,                // our choice
+		Step:       measure.Foot,     // our choice
+		Alarm:      3.5,              // our choice, measured: 1.6 % of clean planks alarm at a scatter of 0.15 degree
+		Offset:     measure.Inch / 2, // common practice, no source
+		DepthSpare: measure.Inch / 8, // common practice, no source: a hair more
+	}
+}
 
 // Settings lists the rules under the names the Settings sheet gives them.
-func (r *Rules) Settings() []setting.Setting { return nil }
+func (r *Rules) Settings() []setting.Setting {
+	return []setting.Setting{
+		{Name: "bevels read", Meaning: "what the readings stand for: degrees off square, or a gauge about 90 with its stock on the inside or the outside face", Source: "the yard's: asked, never assumed, where readings lie about 90", Value: setting.Choice(&r.Gauge, "not stated", "off square", "gauge on the inside face", "gauge on the outside face")},
+		{Name: "lifted in station plane", Meaning: "yes where bevels were lifted in the plane of the station instead of square to the edge", Source: "the yard's", Value: setting.YesNo(&r.InStation)},
+		{Name: "sawn edge", Meaning: "the edge that meets the plank already hung and takes the whole bevel; the other is square", Source: "common practice, no source: hung from the sheer down", Value: setting.Choice(&r.Sawn, "not stated", "upper", "lower")},
+		{Name: "saw readout", Meaning: "smallest step of the saw's tilt", Source: "common practice, no source", Value: setting.Angle(&r.Readout, 0.01, 5)},
+		{Name: "saw tilt", Meaning: "the most the saw tilts to either hand", Source: "our choice: the yard's saw decides", Value: setting.Angle(&r.Tilt, 1, 60)},
+		{Name: "most turn", Meaning: "the most degrees the tilt can be turned in a foot of plank", Source: "our choice", Value: setting.Angle(&r.Turn, 0.1, 45)},
+		{Name: "mark step", Meaning: "between marks along the sawn edge", Source: "our choice", Value: setting.Length(&r.Step, measure.Inch, 10*measure.Foot)},
+		{Name: "bevel alarm", Meaning: "a reading is looked into when it lies this many times the seam's own scatter off the smooth run of its neighbours", Source: "our choice, measured", Value: setting.Number(&r.Alarm, "scatters", 2, 50)},
+		{Name: "saw faired bevels", Meaning: "yes: the faired bevels are sawn in place of those read", Source: "the yard's", Value: setting.YesNo(&r.SawFaired)},
+		{Name: "batten thickness", Meaning: "of the guide batten the saw rides on; 0 where it rides on the plank", Source: "the yard's", Value: setting.Length(&r.Batten, 0, 4*measure.Inch)},
+		{Name: "saw offset", Meaning: "from the batten's edge to the plank's side of the kerf", Source: "common practice, no source", Value: setting.Length(&r.Offset, 0, 12*measure.Inch)},
+		{Name: "face up", Meaning: "the face that lies up on the saw's bench", Source: "the yard's", Value: setting.Choice(&r.FaceUp, "outside", "inside")},
+		{Name: "spare depth", Meaning: "of blade beyond the plank", Source: "common practice, no source", Value: setting.Length(&r.DepthSpare, 0, 2*measure.Inch)},
+		{Name: "trial cut reads", Meaning: "tilt the saw's scale read at a trial cut; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialReads, -45, 45)},
+		{Name: "trial cut cuts", Meaning: "bevel that trial cut measured; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialCuts, -45, 45)},
+	}
+}
 
 // Kinds is every kind of finding this trade makes.
-func Kinds() []*finding.Kind { return nil }
+func Kinds() []*finding.Kind {
+	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane}
+}

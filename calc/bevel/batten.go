@@ -1,0 +1,51 @@
+package bevel
+
+import (
+	"math"
+
+	"strakebook/calc/measure"
+)
+
+// tilt is what the saw's scale must show to cut a bevel, where a trial cut has
+// told how far the scale is out.
+func (r Rules) tilt(set measure.Angle) measure.Angle {
+	if r.TrialReads == 0 || r.TrialCuts == 0 {
+		return set
+	}
+	return (set * r.TrialReads / r.TrialCuts).Round(r.Readout)
+}
+
+// Batten is the width from the plank's free edge to the edge of the guide batten
+// that the saw runs along, so that the inside face comes out at the width
+// wanted: the saw tilts about its base, which rides on the batten.
+func Batten(width, thickness measure.Length, bevel measure.Angle, r Rules) measure.Length {
+	if r.FaceUp == Inside {
+		return width - r.Offset - r.Batten.Times(bevel.Tan())
+	}
+	return width - r.Offset + (r.Batten + thickness).Times(bevel.Tan())
+}
+
+// Depth is the blade needed at a bevel: through the plank, and through the
+// batten too where the saw rides on one, with a little spare.
+func Depth(thickness measure.Length, bevel measure.Angle, r Rules) measure.Length {
+	return (thickness + r.Batten).Times(1/bevel.Cos()) + r.DepthSpare
+}
+
+// batten fills in the batten at every mark, how far it must be set out or in
+// from a parallel one, and the depth of blade at the steepest. The parallel
+// batten is right at the middle of the bevels' range, where it need be moved
+// least.
+func (s *Schedule) batten(r Rules) {
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, m := range s.Marks {
+		low, high = min(low, float64(m.Set)), max(high, float64(m.Set))
+		s.Steepest = max(s.Steepest, measure.Angle(math.Abs(float64(m.Set))))
+	}
+	s.Parallel = measure.Angle((low + high) / 2).Round(r.Readout)
+	s.Depth = Depth(s.Thickness, s.Steepest, r)
+	for i := range s.Marks {
+		m := &s.Marks[i]
+		m.Batten = Batten(m.Width, s.Thickness, m.Set, r)
+		m.SetOut = m.Batten - Batten(m.Width, s.Thickness, s.Parallel, r)
+	}
+}

@@ -1,0 +1,196 @@
+package bevel
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// table makes readings at even stations 24 in apart; NaN is a blank.
+func table(y ...float64) Readings {
+	b := Readings{Resolution: 0.25}
+	s := Seam{Strake: "3", Skin: hull.Planks, Edge: Upper}
+	for k, v := range y {
+		b.Stations = append(b.Stations, hull.Station{Name: string(rune('A' + k)), At: source.Is(measure.Inches(24 * float64(k)))})
+		read := source.Reading[measure.Angle]{Cell: source.Cell{Sheet: "B", Row: 2, Col: k + 2}}
+		if !math.IsNaN(v) {
+			read.Value, read.State, read.Text = measure.Angle(v), source.Given, measure.Angle(v).Write()
+		}
+		s.Readings = append(s.Readings, read)
+	}
+	b.Seams = []Seam{s}
+	return b
+}
+
+func plank(thick, wide float64) []hull.Strake {
+	return []hull.Strake{{Name: "3", Skin: hull.Planks, Thickness: source.Is(measure.Inches(thick)), Width: source.Is(measure.Inches(wide))}}
+}
+
+func codes(t *testing.T, b Readings) string {
+	t.Helper()
+	var all []string
+	for _, f := range Check(b, DefaultRules()) {
+		all = append(all, f.Code+" "+f.Cell.Ref())
+	}
+	return strings.Join(all, ", ")
+}
+
+func TestCheck(t *testing.T) {
+	nan := math.NaN()
+	test := func(want string, y ...float64) {
+		t.Helper()
+		if got := codes(t, table(y...)); got != want {
+			t.Errorf("%v: got %q, want %q", y, got, want)
+		}
+	}
+	test("", -2, -1.5, -0.75, 0, 0.75, 1.25, 1.75, 2.25, 2.5)
+	test("bevel-jump F2", -2, -1.5, -0.75, 0, 3.75, 1.25, 1.75, 2.25, 2.5)
+	test("bevel-gap E2", -2, -1.5, -0.75, nan, 0.75, 1.25, 1.75, 2.25, 2.5)
+	test("bevel-mixed E2", -2, -1.5, -0.75, 92, 0.75, 1.25, 1.75, 2.25, 2.5)
+	test("bevel-tilt H2", 11, 12, 12.75, 13.5, 14.25, 15, 15.75, 15, 14)
+	test("bevel-gauge ", 92, 92.5, 93, 93.5, 94)
+	test("bevel-repeat E2", 0, 1, 2, 2, 3.25, 4, 5)
+	test("bevel-hood ", nan, 1, 1.5, 2, 2.5)
+}
+
+// A gauge with its stock on the inside face reads 90 + b; on the outside 90 - b.
+func TestGaugeFace(t *testing.T) {
+	for gauge, want := range map[Gauge]measure.Angle{OnInside: 3, OnOutside: -3} {
+		b := table(92, 92.5, 93, 93.5, 94)
+		b.Gauge = gauge
+		s, _ := Schedules(b, plank(1, 5), nil, DefaultRules())
+		if len(s) != 1 || s[0].Marks[4].Station != "C" || s[0].Marks[4].Set != want {
+			t.Errorf("%s: %+v", gauge, s)
+		}
+	}
+}
+
+// scipy 1.10.1 PCHIP at the same readings, four places: the run below with a
+// sign change, a local maximum and repeated readings at 24 in stations.
+func TestMonotoneBetweenStations(t *testing.T) {
+	b := table(-2, -0.5, 1, 3, 3, 2, 2, 0.5)
+	s, _ := Schedules(b, plank(1, 5), nil, DefaultRules())
+	for at, want := range map[float64]float64{12: -1.25, 36: 0.223214, 60: 2.214286, 108: 2.5} {
+		i := slices.IndexFunc(s[0].Marks, func(m Mark) bool { return m.At == measure.Inches(at) })
+		if i < 0 {
+			t.Errorf("no mark at %v in", at)
+		} else if got := float64(s[0].Marks[i].Between); math.Abs(got-want) > 1e-6 {
+			t.Errorf("at %v in: %v, want %v", at, got, want)
+		}
+	}
+	if n := len(s[0].Marks); n != 15 {
+		t.Errorf("%d marks, want 8 stations and 7 steps", n)
+	}
+	cross := 0
+	for _, m := range s[0].Marks {
+		if m.Crossing {
+			cross++
+		}
+	}
+	if cross != 1 {
+		t.Errorf("%d crossings of square, want 1", cross)
+	}
+}
+
+// Plain geometry, as a repair handbook tables it: 1 in at 5 degrees .0875, at 10
+// .1763; 1 1/4 at 7.5 .1646; 3/4 at 5 .0656.
+func TestFaces(t *testing.T) {
+	test := func(thick, bevel, want float64) {
+		t.Helper()
+		s, _ := Schedules(table(bevel, bevel), plank(thick, 5), nil, DefaultRules())
+		if got := s[0].Marks[0].Faces.Inches(); math.Abs(got-want) > 5e-5 {
+			t.Errorf("%v at %v: %v, want %v", thick, bevel, got, want)
+		}
+	}
+	test(1, 5, 0.0875)
+	test(1, 10, 0.1763)
+	test(1.25, 7.5, 0.1646)
+	test(0.75, 5, 0.0656)
+	test(1, -5, -0.0875)
+}
+
+// The blade is laid out as a plane in space: through the line where it leaves
+// the saw's base, at the tilt, cutting a plank that lies on the bench with its
+// free edge at y = 0. The width of each face is read off where the plane meets
+// it. No formula of the code is used.
+func TestBattenByConstruction(t *testing.T) {
+	for _, up := range []Face{Outside, Inside} {
+		for _, batten := range []float64{0, 0.75} {
+			for _, b := range []float64{-6, -1.5, 0, 2, 4, 9} {
+				r := DefaultRules()
+				r.FaceUp, r.Batten, r.Offset = up, measure.Inches(batten), measure.Inches(0.5)
+				const thick, want = 1.25, 5.0
+				edge := Batten(measure.Inches(want), measure.Inches(thick), measure.Angle(b), r).Inches()
+				// The kerf's plank side leaves the base, at height thick+batten, half an inch beyond the batten.
+				y0, z0 := edge+0.5, thick+batten
+				// + bevel: outside face wider. Outside up: the cut comes inward as it goes down.
+				slope := -math.Tan(b * math.Pi / 180)
+				inside, outside := 0.0, thick
+				if up == Inside {
+					slope, inside, outside = -slope, thick, 0
+				}
+				at := func(z float64) float64 { return y0 + slope*(z0-z) }
+				if got := at(inside); math.Abs(got-want) > 1e-6 {
+					t.Errorf("up %d, batten %v, bevel %v: inside face %v wide, want %v", up, batten, b, got, want)
+				}
+				if wider := at(outside) > at(inside); wider != (b > 0) && b != 0 {
+					t.Errorf("up %d, bevel %v: outside face wider is %v", up, b, wider)
+				}
+			}
+		}
+	}
+}
+
+func TestEndsAreNeverGuessed(t *testing.T) {
+	nan := math.NaN()
+	s, _ := Schedules(table(nan, 1, 1.5, nan, 2.5, nan), plank(1, 5), nil, DefaultRules())
+	if s[0].From != "B" || s[0].To != "E" {
+		t.Fatalf("runs from %s to %s", s[0].From, s[0].To)
+	}
+	for _, m := range s[0].Marks {
+		if (m.Station == "D") != m.Filled {
+			t.Errorf("mark %q filled %v", m.Station, m.Filled)
+		}
+	}
+}
+
+func TestTrialCut(t *testing.T) {
+	r := DefaultRules()
+	r.TrialReads, r.TrialCuts = 10, 8
+	s, _ := Schedules(table(4, 4), plank(1, 5), nil, r)
+	if m := s[0].Marks[0]; m.Set != 4 || m.Tilt != 5 {
+		t.Errorf("a scale that reads 10 for 8 must show 5 for 4: %+v", m)
+	}
+}
+
+func TestMirroredStationsMirrorFindings(t *testing.T) {
+	y := []float64{-2, -1.5, -0.75, 0, 3.75, 1.25, 1.75, 2.25, 2.5}
+	back := slices.Clone(y)
+	slices.Reverse(back)
+	a, b := Check(table(y...), DefaultRules()), Check(table(back...), DefaultRules())
+	if len(a) != 1 || len(b) != 1 || a[0].Cell.Col-2 != len(y)-1-(b[0].Cell.Col-2) {
+		t.Errorf("%v and %v", a, b)
+	}
+}
+
+// Plain geometry: an edge at 60 degrees to the middle line runs twice the
+// station spacing, and a bevel of 2 in the station plane is atan(2 tan 2) = 3.9951.
+func TestStationPlane(t *testing.T) {
+	b := table(2, 2, 2)
+	b.InStation = true
+	if _, found := Schedules(b, plank(1, 5), nil, DefaultRules()); len(found) != 2 || found[0].Kind != Plane {
+		t.Errorf("without distances along the edge: %v", found)
+	}
+	for k := range b.Stations {
+		b.Seams[0].Along = append(b.Seams[0].Along, source.Is(measure.Inches(48*float64(k))))
+	}
+	s, found := Schedules(b, plank(1, 5), nil, DefaultRules())
+	if got := float64(s[0].Marks[0].Between); math.Abs(got-3.9951) > 5e-5 || len(found) != 0 {
+		t.Errorf("got %v, %v", got, found)
+	}
+}

@@ -1,0 +1,46 @@
+package bevel
+
+import (
+	"fmt"
+	"math"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+)
+
+// Plane is bevels lifted in the station plane that cannot be turned square to
+// the edge.
+var Plane = &finding.Kind{
+	Code: "bevel-plane", Severity: finding.Warning, Title: "bevels lifted in the station plane",
+	Why:    "A bevel lifted in the station's plane is less than the one square to the edge wherever the plank runs at an angle to the middle line; the saw tilts square to the edge.",
+	Remedy: "give distances along the edge and the stations' positions, so that the plank's angle is known, or lift square to the edge",
+}
+
+// squared turns bevels lifted in the station plane into bevels square to the
+// edge: tan b / cos a, where a is the angle of the edge to the fore-and-aft line.
+// The angle follows from the distances along the edge against the stations'.
+func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, places []hull.Station, first, last int, r Rules) finding.List {
+	if !b.InStation && !r.InStation {
+		return nil
+	}
+	spacing := make([]measure.Length, len(at))
+	known := from == given
+	for k := first; k <= last; k++ {
+		p := place(b.Stations[k], places)
+		known = known && p.OK()
+		spacing[k] = p.Value
+	}
+	if !known {
+		return finding.List{{Kind: Plane, Cell: s.Cell,
+			Text: fmt.Sprintf("%s was lifted in the station plane and its angle there is not known: the bevels are used as read", s.name())}}
+	}
+	for k := first; k <= last; k++ {
+		fore, aft := max(first, k-1), min(last, k+1)
+		cos := min(1, float64(spacing[aft]-spacing[fore])/float64(at[aft]-at[fore]))
+		if cos > 0 {
+			y[k] = float64(measure.Radians(math.Atan(measure.Angle(y[k]).Tan() / cos)))
+		}
+	}
+	return nil
+}

@@ -4,19 +4,126 @@
 package lay
 
 import (
+	"fmt"
+	"strconv"
+	"strings"
+
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
 )
 
-// Run is one strake on one side with its joints. A strake's name is its own:
-// a row of the book that counts several is spread before it comes here.
+// Run is one strake on one side with its joints.
 type Run struct {
 	hull.Strake
 	Side   hull.Side        // Port or Starboard
-	Order  int              // place in the skin from the sheer down, from one
+	Order  int              // place in the skin and side from the sheer down, from one
+	Thick  measure.Length   // finished
+	Wide   measure.Length   // that a board must cover: the wider face at its widest
 	Length measure.Length   // along the strake, hood end to hood end
 	Start  measure.Length   // of its fore end, from the same place as the stations
+	Slope  float64          // of its scarfs, n to 1
 	Scarf  measure.Length   // run of its scarfs
 	Joints []measure.Length // middles of scarfs, from the strake's fore end
 	Pieces []measure.Length // long point to long point, fore to aft: one more than Joints
+}
+
+// Runs spreads the list of strakes into single strakes, starboard before port
+// in each skin, in the order of the list: from the sheer down. Strakes without
+// thickness, width or length are left out; hull.CheckStrakes names them.
+func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
+	var all []Run
+	var skins []hull.Skin
+	seen := map[hull.Skin]bool{}
+	for _, s := range strakes {
+		if !seen[s.Skin] {
+			seen[s.Skin] = true
+			skins = append(skins, s.Skin)
+		}
+	}
+	for _, skin := range skins {
+		for _, side := range []hull.Side{hull.Starboard, hull.Port} {
+			order := 0
+			for _, s := range strakes {
+				if s.Skin != skin || (s.Side != hull.BothSides && s.Side != side) {
+					continue
+				}
+				width := greatest(s)
+				whole := s.Thickness.OK() && s.Thickness.Value > 0 && width > 0 && s.Length.OK() && s.Length.Value > 0
+				for _, name := range names(s) {
+					order++ // a strake left out still lies between its neighbours
+					if !whole {
+						continue
+					}
+					one := s
+					one.Name = name
+					slope := sr.Slope(skin, s.Slope)
+					all = append(all, Run{
+						Strake: one, Side: side, Order: order,
+						Thick: s.Thickness.Value, Wide: width, Length: s.Length.Value, Start: s.Start.Value,
+						Slope: slope, Scarf: scarf.Run(s.Thickness.Value, slope, sr.Nib),
+					})
+				}
+			}
+		}
+	}
+	return all
+}
+
+// greatest is a strake's width where it is widest.
+func greatest(s hull.Strake) measure.Length {
+	w := s.Width.Value
+	for _, v := range s.Widths {
+		if v.OK() {
+			w = max(w, v.Value)
+		}
+	}
+	return w
+}
+
+// most is as many strakes as one row may stand for.
+const most = 2000
+
+// names is the names of the strakes a row stands for: "1-15" with a count of 15
+// is 1 to 15; any other counted name has .1, .2 and so on after it.
+func names(s hull.Strake) []string {
+	n := min(max(1, s.Count.Or(1)), most)
+	if n == 1 {
+		return []string{s.Name}
+	}
+	from, step := 1, s.Name+"."
+	first, last, ranged := strings.Cut(measure.Fold(s.Name), "-")
+	if !ranged {
+		first, last, ranged = strings.Cut(measure.Fold(s.Name), " to ")
+	}
+	prefix := strings.TrimRight(strings.TrimSpace(first), "0123456789")
+	a, errA := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(first), prefix))
+	b, errB := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(last), prefix))
+	if ranged && errA == nil && errB == nil && b-a+1 == n {
+		from, step = a, prefix
+	}
+	all := make([]string, n)
+	for i := range all {
+		all[i] = fmt.Sprint(step, from+i)
+	}
+	return all
+}
+
+// Cut fills in a run's pieces from its joints.
+func (r *Run) Cut() {
+	r.Pieces = make([]measure.Length, 0, len(r.Joints)+1)
+	last, half := measure.Length(0), measure.Length(0)
+	for _, j := range r.Joints {
+		r.Pieces = append(r.Pieces, j-last+half+r.Scarf-r.Scarf/2)
+		last, half = j, r.Scarf/2
+	}
+	r.Pieces = append(r.Pieces, r.Length-last+half)
+}
+
+func number(n int) string {
+	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"}
+	if n >= 0 && n < len(words) {
+		return words[n]
+	}
+	return strconv.Itoa(n)
 }

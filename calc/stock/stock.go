@@ -17,10 +17,39 @@ type Board struct {
 	Width     source.Reading[measure.Length]
 	Length    source.Reading[measure.Length]
 	Count     source.Reading[int]     // blank: as many as wanted
-	Price     source.Reading[float64] // of one board, or a board foot where PerFoot
+	Price     source.Reading[float64] // of one board, or of a board foot where PerFoot
 	PerFoot   bool
 	Source    string // "rack", "mill", a merchant's name
 	Cell      source.Cell
+}
+
+// whole says that a board has a size.
+func (b Board) whole() bool {
+	return b.Thickness.OK() && b.Width.OK() && b.Length.OK() &&
+		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0
+}
+
+// Free says that as many as are wanted may be had.
+func (b Board) Free() bool { return b.Count.State == source.Blank }
+
+// Feet is one board's measure.
+func (b Board) Feet(r Rules) measure.BoardFeet {
+	if r.Hardwood {
+		return measure.HardwoodBoard(b.Thickness.Value, b.Width.Value, b.Length.Value, true)
+	}
+	return measure.Board(b.Thickness.Value, b.Width.Value, b.Length.Value)
+}
+
+// Cost is what one board costs; its board feet where no price is known.
+func (b Board) Cost(r Rules, priced bool) float64 {
+	switch {
+	case !priced:
+		return float64(b.Feet(r))
+	case b.PerFoot:
+		return b.Price.Value * float64(b.Feet(r))
+	default:
+		return b.Price.Value
+	}
 }
 
 // End is how one end of a piece is finished.
@@ -30,8 +59,8 @@ type End uint8
 // are cut on different saws.
 const (
 	Hood           End = iota // the strake's own end: cut to fit at stem or transom
-	FeatherInside             // the after-pointing scarf's fore end
-	FeatherOutside            // the after end, outside feather pointing aft
+	FeatherInside             // a scarf at the fore end: outside feathers point aft
+	FeatherOutside            // a scarf at the after end
 )
 
 // String is the end's words on the cut list.
@@ -41,7 +70,7 @@ func (e End) String() string {
 
 // Piece is one piece of one strake, to be cut from a board.
 type Piece struct {
-	Mark      string // from skin, side, strake and place: does not change when another strake does
+	Mark      string // from skin, strake, side and place: does not change when another strake does
 	Strake    string
 	Skin      hull.Skin
 	Side      hull.Side
@@ -51,6 +80,7 @@ type Piece struct {
 	Thickness measure.Length
 	Width     measure.Length // of the board face it must cover
 	Length    measure.Length // long point to long point
+	Scarf     measure.Length // run of its strake's scarfs
 	Fore, Aft End
 	Board     int // index into Plan.Cuts, -1 where no board would serve
 	Cell      source.Cell
@@ -64,7 +94,7 @@ type Cut struct {
 	Pieces []int // indexes into Plan.Pieces in the order they come off, lane by lane
 	Lane   []int // the lane of each of Pieces, from one
 	Used   measure.Length
-	Left   measure.Length // the longest usable offcut
+	Left   measure.Length // the longest offcut
 	Cost   float64
 }
 
@@ -75,21 +105,23 @@ type OrderLine struct {
 	Thickness, Width, Length measure.Length
 	EachFeet, Feet           measure.BoardFeet
 	Cost                     float64
+	Source                   string
 	Note                     string
 }
 
 // Summary is what the plan comes to.
 type Summary struct {
 	Pieces, Boards int
-	Bought, Used   measure.Length // added up along the boards
+	Bought, Used   measure.Length // added up along the boards, and along the pieces
 	BoardFeet      measure.BoardFeet
-	NetFeet        measure.BoardFeet // in the pieces as cut
+	NetFeet        measure.BoardFeet // in the pieces, by their own thickness, width and length
 	Cost           float64           // zero where the rack has no prices
-	Bound          float64           // no plan can cost less; in cost, or in board feet where there are no prices
+	Spent          float64           // what was made least: cost, or board feet where there are no prices
+	Bound          float64           // no plan can spend less on lumber
+	Priced         bool              // Spent and Bound are money, not board feet
 	WasteOfBought  float64           // per cent of what is bought
 	WasteOnNet     float64           // per cent to add to the net
-	UnservedPieces int
-	LumberMeasure  string // "cost" or "board feet": what Bound is in
+	Unserved       int               // pieces no board was found for
 }
 
 // Plan is the whole of it.

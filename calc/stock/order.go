@@ -1,0 +1,52 @@
+package stock
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strings"
+
+	"strakebook/calc/measure"
+)
+
+// order is the boards to be sent for: those not counted on the rack, added up by
+// species, thickness, width and length, with the spares asked for.
+func order(cuts []Cut, r Rules) []OrderLine {
+	var lines []OrderLine
+	for _, c := range cuts {
+		b := c.Board
+		if !b.Free() {
+			continue
+		}
+		i := slices.IndexFunc(lines, func(l OrderLine) bool {
+			return l.Species == b.Species && l.Thickness == b.Thickness.Value && l.Width == b.Width.Value && l.Length == b.Length.Value && l.Source == b.Source
+		})
+		if i < 0 {
+			i = len(lines)
+			lines = append(lines, OrderLine{Species: b.Species, Thickness: b.Thickness.Value, Width: b.Width.Value, Length: b.Length.Value, Source: b.Source})
+		}
+		lines[i].Count++
+		lines[i].Cost += c.Cost
+	}
+	for i := range lines {
+		l := &lines[i]
+		if r.Spares > 0 {
+			planned := l.Count
+			l.Count = int(math.Ceil(float64(planned) * (1 + r.Spares/100)))
+			l.Cost *= float64(l.Count) / float64(planned)
+		}
+		l.EachFeet = measure.Board(l.Thickness, l.Width, l.Length)
+		l.Feet = l.EachFeet * measure.BoardFeet(l.Count)
+		if r.Hardwood {
+			l.EachFeet = measure.HardwoodBoard(l.Thickness, l.Width, l.Length, true)
+			// Boards exactly on the half are read down and up in turn.
+			up := measure.HardwoodBoard(l.Thickness, l.Width, l.Length, false)
+			l.Feet = l.EachFeet*measure.BoardFeet(l.Count-l.Count/2) + up*measure.BoardFeet(l.Count/2)
+		}
+	}
+	slices.SortStableFunc(lines, func(a, b OrderLine) int {
+		return cmp.Or(strings.Compare(a.Species, b.Species), cmp.Compare(a.Thickness, b.Thickness),
+			cmp.Compare(a.Width, b.Width), cmp.Compare(a.Length, b.Length))
+	})
+	return lines
+}

@@ -1,174 +1,58 @@
 package hull
 
 import (
-	"fmt"
-	"strconv"
-	"strings"
-
 	"strakebook/calc/fair"
 	"strakebook/calc/finding"
-	"strakebook/calc/measure"
-	"strakebook/calc/source"
 )
+
+// Report is what the checks of a table of offsets have to say.
+type Report struct {
+	Lines  []LineReport
+	Scale  float64 // the scatter of the whole table, in its resolution
+	Doubts []Doubt // the single values that are not believed
+	Found  finding.List
+}
 
 // Check says what is missing or doubtful in a table of offsets, and how fair
 // each of its lines is. Values are used as read: nothing is corrected.
 func Check(o Offsets, r Rules) ([]LineReport, finding.List) {
+	e := Examine(o, r)
+	return e.Lines, e.Found
+}
+
+// Examine is Check with the doubtful values as data, for queries to the designer
+// and for the builder's decisions.
+func Examine(o Offsets, r Rules) Report {
+	e := checkFairness(o, r)
 	found := checkStations(o)
 	found = append(found, checkGaps(o, r)...)
-	found = append(found, checkImpossible(o)...)
-	reports, unfair := checkFairness(o, r)
-	found = append(found, unfair...)
+	e.Found = append(found, e.Found...)
 	if o.Surface == SurfaceUnstated && r.OffsetsTo == SurfaceUnstated {
-		found = append(found, finding.Finding{Kind: OffsetsSurface, Cell: o.Cell,
+		e.Found = append(e.Found, finding.Finding{Kind: OffsetsSurface, Cell: o.Cell,
 			Text: "the book does not say whether the offsets are to the outside or the inside of planking"})
 	}
-	return reports, found
+	return e
 }
 
-// checkStations looks at the stations' names and positions.
-func checkStations(o Offsets) finding.List {
-	var found finding.List
-	seen := map[string]Station{}
-	last := source.Reading[measure.Length]{}
-	placed := 0
-	for i, s := range o.Stations {
-		if first, twice := seen[s.Name]; twice && s.Name != "" {
-			found = append(found, finding.Finding{Kind: StationRepeated, Cell: s.Cell, Reads: s.Name,
-				Text: fmt.Sprintf("station %q is named twice", s.Name), Also: []source.Cell{first.Cell}})
-		} else {
-			seen[s.Name] = s
-		}
-		if s.At.OK() {
-			placed++
-			if last.OK() && s.At.Value <= last.Value {
-				found = append(found, finding.Finding{Kind: StationOrder, Cell: s.At.Cell, Reads: s.At.Text,
-					Text: fmt.Sprintf("station %s lies no farther aft than the station before it", s.Name)})
-			}
-			last = s.At
-		}
-		found = append(found, checkRun(o, i)...)
-	}
-	if placed < len(o.Stations) {
-		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
-			Text: "the stations have no positions and are taken as evenly spaced by their names"})
-	}
-	return found
-}
-
-// checkRun looks for whole-number stations left out just before station i.
-func checkRun(o Offsets, i int) finding.List {
-	if i == 0 {
-		return nil
-	}
-	a, okA := number(o.Stations[i-1].Name)
-	b, okB := number(o.Stations[i].Name)
-	switch {
-	case !okA || !okB || wholeStep(o) != 1:
-		return nil
-	case b < a:
-		if o.Stations[i].At.OK() {
-			return nil
-		}
-		return finding.List{{Kind: StationOrder, Cell: o.Stations[i].Cell, Reads: o.Stations[i].Name,
-			Text: fmt.Sprintf("station %s comes after station %s", o.Stations[i].Name, o.Stations[i-1].Name)}}
-	case b-a <= 1 || b-a > 4 || repeatedName(o, i-1) || repeatedName(o, i):
-		return nil
-	}
-	first, last := strconv.Itoa(int(a)+1), strconv.Itoa(int(b+0.999)-1)
-	which := "station " + first
-	if last != first {
-		which = fmt.Sprintf("stations %s to %s", first, last)
-	}
-	return finding.List{{Kind: StationMissing, Cell: o.Stations[i].Cell, Reads: o.Stations[i].Name,
-		Text: fmt.Sprintf("%s is missing between station %s and station %s", which, o.Stations[i-1].Name, o.Stations[i].Name)}}
-}
-
-// repeatedName says that station i has the name of another: one of the two was
-// meant to fill a gap.
-func repeatedName(o Offsets, i int) bool {
-	for k, s := range o.Stations {
-		if k != i && s.Name == o.Stations[i].Name {
-			return true
-		}
-	}
-	return false
-}
-
-// wholeStep is the step most neighbouring station names differ by; 0 for none.
-func wholeStep(o Offsets) float64 {
-	steps := map[float64]int{}
-	best := 0.0
-	for i := 1; i < len(o.Stations); i++ {
-		a, okA := number(o.Stations[i-1].Name)
-		b, okB := number(o.Stations[i].Name)
-		if okA && okB {
-			d := b - a
-			if steps[d]++; steps[d] > steps[best] || best == 0 {
-				best = d
-			}
-		}
-	}
-	return best
-}
-
-// number reads a station's name as a number: 3, 3.5, 3 1/2.
-func number(name string) (float64, bool) {
-	name = measure.Fold(name)
-	if v, err := strconv.ParseFloat(name, 64); err == nil {
-		return v, true
-	}
-	whole, half, ok := strings.Cut(name, " ")
-	v, err := strconv.ParseFloat(whole, 64)
-	if ok && err == nil && half == "1/2" {
-		return v + 0.5, true
-	}
-	return 0, false
-}
-
-// positions is where each station lies for fairness: as given; else by the
-// stations' numbers; else evenly, a station a step.
-func positions(o Offsets) []float64 {
-	x := make([]float64, len(o.Stations))
-	byAt, byName := true, true
-	for i, s := range o.Stations {
-		v, ok := number(s.Name)
-		byAt = byAt && s.At.OK() && (i == 0 || s.At.Value > o.Stations[i-1].At.Value)
-		byName = byName && (ok || s.Transom) && (i == 0 || v > x[i-1])
-		x[i] = v
-	}
-	for i, s := range o.Stations {
-		switch {
-		case byAt:
-			x[i] = s.At.Value.Inches()
-		case !byName:
-			x[i] = float64(i)
-		}
-	}
-	return x
-}
-
-// checkImpossible looks for half-breadths no hull can have.
-func checkImpossible(o Offsets) finding.List {
-	var found finding.List
-	for _, l := range o.Lines {
+// impossible is the half-breadths no hull can have.
+func impossible(o Offsets) []Doubt {
+	var all []Doubt
+	for i, l := range o.Lines {
 		if l.View != HalfBreadth {
 			continue
 		}
 		first, last := ends(l)
-		for i, v := range l.Values {
+		for k, v := range l.Values {
 			switch {
 			case !v.OK():
 			case v.Value < 0:
-				found = append(found, finding.Finding{Kind: OffsetNegative, Cell: v.Cell, Reads: v.Text,
-					Text: fmt.Sprintf("%s at station %s reads %q, below nothing", l.words(), o.Stations[i].Name, v.Text)})
-			case v.Value == 0 && i > first && i < last:
-				found = append(found, finding.Finding{Kind: OffsetZero, Cell: v.Cell, Reads: v.Text,
-					Text: fmt.Sprintf("%s at station %s reads %q between stations that have width", l.words(), o.Stations[i].Name, v.Text)})
+				all = append(all, Doubt{Kind: OffsetNegative, Line: i, Station: k, Reads: v, Sure: true})
+			case v.Value == 0 && k > first && k < last:
+				all = append(all, Doubt{Kind: OffsetZero, Line: i, Station: k, Reads: v, Sure: true})
 			}
 		}
 	}
-	return found
+	return all
 }
 
 // ends is the first and last station at which a line has more than nothing.

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"strakebook/calc/fair"
 	"strakebook/calc/finding"
@@ -28,7 +27,7 @@ type LineReport struct {
 
 // checkFairness finds the values that spoil their lines, the lines that are not
 // fair, and the stations at which most lines jump the same way.
-func checkFairness(o Offsets, r Rules) ([]LineReport, finding.List) {
+func checkFairness(o Offsets, r Rules) Report {
 	x := positions(o)
 	rows := make([]fair.Row, len(o.Lines))
 	for i := range rows {
@@ -37,59 +36,48 @@ func checkFairness(o Offsets, r Rules) ([]LineReport, finding.List) {
 	judged := fair.Judge(rows, r.Fair, func(row, at int) (float64, bool) { return o.across(rows, row, at) })
 	off := offStations(o, rows, judged.Scale)
 	withdrawn := map[[2]int]bool{}
-	var found finding.List
+	e := Report{Scale: judged.Scale}
+	e.Doubts = impossible(o)
+	for i := range e.Doubts {
+		d := &e.Doubts[i]
+		if v, ok := o.fill(d.Line, d.Station); ok {
+			d.Faired, d.HasFaired = v, true
+			propose(o, d, fair.Flag{Row: d.Line, At: d.Station, Faired: float64(v) / float64(o.Resolution), Gauge: 1.4}, judged.Scale, rows)
+		}
+	}
 	for _, k := range off {
-		found = append(found, finding.Finding{Kind: StationOff, Cell: o.Stations[k].Cell,
+		e.Found = append(e.Found, finding.Finding{Kind: StationOff, Cell: o.Stations[k].Cell,
 			Text: fmt.Sprintf("most lines jump the same way at station %s", o.Stations[k].Name), Reads: o.Stations[k].At.Text})
 	}
 	for _, f := range judged.Flags {
 		withdrawn[[2]int{f.Row, f.At}] = true
 		if !nearAny(off, f.At) {
-			found = append(found, jump(o, f, judged.Scale, rows))
+			d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: o.Lines[f.Row].Values[f.At], Faired: o.length(f.Faired), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
+			propose(o, &d, f, judged.Scale, rows)
+			e.Doubts = append(e.Doubts, d)
 		}
 	}
 	for _, g := range judged.Regions {
 		if !nearAny(off, g.From) && !nearAny(off, g.To) {
 			l := o.Lines[g.Row]
-			found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
+			e.Found = append(e.Found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
 				Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), o.Stations[g.From].Name, o.Stations[g.To].Name)})
 		}
 	}
 	if len(off) == 0 {
-		found = append(found, valleys(o, rows, withdrawn)...)
+		e.Found = append(e.Found, valleys(o, rows, withdrawn)...)
 	}
-	return reports(o, rows, judged, withdrawn), found
+	for _, d := range e.Doubts {
+		e.Found = append(e.Found, d.Finding(o))
+	}
+	e.Lines = reports(o, rows, judged, withdrawn)
+	return e
 }
 
 // nearAny says that a place is one of the stations or within two of it, where a
 // station off its place makes its neighbours look wrong.
 func nearAny(stations []int, at int) bool {
 	return slices.ContainsFunc(stations, func(s int) bool { return at >= s-2 && at <= s+2 })
-}
-
-// jump is the finding for one value that explains an alarm.
-func jump(o Offsets, f fair.Flag, scale float64, rows []fair.Row) finding.Finding {
-	l, v := o.Lines[f.Row], o.Lines[f.Row].Values[f.At]
-	faired := o.length(f.Faired)
-	text := fmt.Sprintf("%s at station %s reads %q, off the curve of its neighbours by %s", l.words(), o.Stations[f.At].Name, v.Text, o.Form.Write((v.Value - faired).Abs()))
-	suggests := "faired " + o.Form.Write(faired)
-	if p := proposals(o, f, scale, rows); len(p) > 0 {
-		words := make([]string, len(p))
-		for i, q := range p {
-			words[i] = q.String(o)
-		}
-		suggests = strings.Join(words, "; or ") + "; " + suggests
-	}
-	var also []source.Cell
-	if len(f.Or) > 0 {
-		var names []string
-		for _, k := range f.Or {
-			names = append(names, o.Stations[k].Name)
-			also = append(also, l.Values[k].Cell)
-		}
-		text += ", or else station " + strings.Join(names, " or ") + " is"
-	}
-	return finding.Finding{Kind: OffsetJump, Cell: v.Cell, Text: text, Reads: v.Text, Suggests: suggests, Also: also}
 }
 
 // length is a number of steps as a length, to the table's resolution.

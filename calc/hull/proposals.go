@@ -1,7 +1,6 @@
 package hull
 
 import (
-	"fmt"
 	"math"
 
 	"strakebook/calc/fair"
@@ -14,28 +13,17 @@ type Proposal struct {
 	Reason string
 }
 
-// String is the proposal in the table's own notation.
-func (p Proposal) String(o Offsets) string {
-	if p.Reason == copied {
-		return copied
-	}
-	return fmt.Sprintf("%s (%s)", o.Form.Write(p.Value), p.Reason)
-}
-
-// copied is the reason of a value taken from its neighbour, for which no figure
-// can be proposed.
-const copied = "the same figure as its neighbour: perhaps copied"
-
-// proposals are the slips of pen, eye and keyboard that would make a doubtful
-// value out of one near the faired curve, the likeliest first, three at most. A
-// value that equals its neighbour is said to be a copy, with no figure.
-func proposals(o Offsets, f fair.Flag, scale float64, rows []fair.Row) []Proposal {
+// propose finds the slips of pen, eye and keyboard that would make a doubtful
+// value out of one near the faired curve, the likeliest first, three at most. Of
+// a value that equals its neighbour it says so and proposes nothing.
+func propose(o Offsets, doubt *Doubt, f fair.Flag, scale float64, rows []fair.Row) {
 	l := o.Lines[f.Row]
 	v := l.Values[f.At].Value
 	faired := measure.Length(f.Faired * float64(o.Resolution))
 	tolerance := max(measure.Length(3*scale*f.Gauge*float64(o.Resolution)), 2*o.Resolution)
 	if equalsNeighbour(o, f) {
-		return []Proposal{{v, copied}}
+		doubt.Copied = "the same figure as its neighbour: perhaps copied"
+		return
 	}
 	var all []Proposal
 	add := func(value measure.Length, reason string) {
@@ -70,7 +58,7 @@ func proposals(o Offsets, f fair.Flag, scale float64, rows []fair.Row) []Proposa
 		add(v+measure.Inch/2, "half an inch")
 		add(v-measure.Inch/2, "half an inch")
 	}
-	return all
+	doubt.Proposals = all
 }
 
 // parts takes a length apart as feet, inches, eighths and what is left.

@@ -1,0 +1,90 @@
+package hull
+
+import (
+	"fmt"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Doubt is one offset that the checks do not believe.
+type Doubt struct {
+	Kind          *finding.Kind
+	Line, Station int // its places in the table
+	Reads         source.Reading[measure.Length]
+	Faired        measure.Length // what its neighbours say, to the table's resolution
+	HasFaired     bool
+	Proposals     []Proposal // likely readings, the likeliest first
+	Copied        string     // why no figure is proposed: what it is the same as
+	Z             float64    // how far it is off, in the table's scatters
+	Sure          bool
+	Or            []int // other stations of the line that explain it nearly as well
+}
+
+// Take is what a builder takes who takes the proposal: the likeliest reading,
+// else the faired value; ok is false where there is neither.
+func (d Doubt) Take() (v measure.Length, ok bool) {
+	if len(d.Proposals) > 0 {
+		return d.Proposals[0].Value, true
+	}
+	return d.Faired, d.HasFaired
+}
+
+// Neighbours is the nearest figures before and after it on its line, as written.
+func (d Doubt) Neighbours(o Offsets) (before, after source.Reading[measure.Length]) {
+	values := o.Lines[d.Line].Values
+	for k := d.Station - 1; k >= 0 && !before.OK(); k-- {
+		before = values[k]
+	}
+	for k := d.Station + 1; k < len(values) && !after.OK(); k++ {
+		after = values[k]
+	}
+	return before, after
+}
+
+// Finding is the doubt as a finding, in the table's own words.
+func (d Doubt) Finding(o Offsets) finding.Finding {
+	f := finding.Finding{Kind: d.Kind, Cell: d.Reads.Cell, Reads: d.Reads.Text, Suggests: d.suggests(o)}
+	reads := fmt.Sprintf("%s at station %s reads %q", o.Lines[d.Line].words(), o.Stations[d.Station].Name, d.Reads.Text)
+	switch d.Kind {
+	case OffsetNegative:
+		f.Text = reads + ", less than nothing"
+	case OffsetZero:
+		f.Text = reads + " between stations that have width"
+	default:
+		f.Text = reads
+		if d.HasFaired {
+			f.Text += ", its neighbours say about " + o.Form.Write(d.Faired)
+		}
+	}
+	if len(d.Or) > 0 {
+		var names []string
+		for _, k := range d.Or {
+			names = append(names, o.Stations[k].Name)
+			f.Also = append(f.Also, o.Lines[d.Line].Values[k].Cell)
+		}
+		f.Text += ", or else the figure at station " + strings.Join(names, " or ") + " is wrong"
+	}
+	return f
+}
+
+// suggests is the likely readings and the faired value, what Take takes first.
+func (d Doubt) suggests(o Offsets) string {
+	var words []string
+	for _, p := range d.Proposals {
+		words = append(words, fmt.Sprintf("%s (%s)", o.Form.Write(p.Value), p.Reason))
+	}
+	text := strings.Join(words, " or ")
+	if d.Copied != "" {
+		text = d.Copied
+	}
+	if d.HasFaired {
+		if text != "" {
+			text += "; "
+		}
+		text += "faired " + o.Form.Write(d.Faired)
+	}
+	return text
+}

@@ -5,20 +5,30 @@ package calc
 
 import (
 	"strakebook/calc/bevel"
-	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/scarf"
+	"strakebook/calc/source"
 	"strakebook/calc/stock"
 )
 
 // Job is what the builder's books hold. Any part may be absent.
 type Job struct {
-	Offsets []hull.Offsets
-	Bevels  []bevel.Readings
-	Strakes []hull.Strake
-	Rack    []stock.Board
-	Rules   Rules
+	Offsets   []hull.Offsets
+	Bevels    []bevel.Readings
+	Strakes   []hull.Strake
+	Rack      []stock.Board
+	Rules     Rules
+	Decisions []Decision
+}
+
+// Decision is what the builder wrote beside a finding on a Warnings sheet that
+// was handed back.
+type Decision struct {
+	Cell  source.Cell // the cell the finding is about
+	Code  string
+	Take  bool   // the first thing suggested
+	Value string // a value of the builder's own
 }
 
 // Result is what was worked out of a job. Parts that could not be are empty.
@@ -31,6 +41,3 @@ type Result struct {
 	Hull   *hull.Shape
 	Fair   []hull.LineReport
 }
-
-// Findings is kept beside the result.
-type Findings = finding.List

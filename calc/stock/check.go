@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"strakebook/calc/finding"
-	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/measure"
 )
@@ -71,7 +70,7 @@ func noStock(runs []lay.Run, classes []class, of []int, rack []Board, r Rules) f
 	told := make([]bool, len(classes))
 	for i := range runs {
 		c := &classes[of[i]]
-		if len(c.sticks) > 0 || told[of[i]] || runs[i].Side == hull.Port && len(runs) > 1 && told[of[i]] {
+		if len(c.sticks) > 0 || told[of[i]] {
 			continue
 		}
 		told[of[i]] = true

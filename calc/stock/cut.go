@@ -157,14 +157,13 @@ func along(all []Piece, rest []int, usable measure.Length, r Rules) (got []int, 
 		}
 		last = l
 		tries++
-		try, sum, at := []int{0}, first, measure.Length(0)
+		try, sum, with := []int{0}, first, first
 		for i := second; i < len(rest); i++ {
-			if at = sum + r.CrossKerf + all[rest[i]].Length; at <= usable {
-				try, sum = append(try, i), at-r.CrossKerf
-				usable -= r.CrossKerf
+			l := all[rest[i]].Length
+			if with+r.CrossKerf+l <= usable {
+				try, sum, with = append(try, i), sum+l, with+r.CrossKerf+l
 			}
 		}
-		usable += r.CrossKerf * measure.Length(len(try)-1)
 		if sum > used {
 			got, used = try, sum
 		}
@@ -207,11 +206,8 @@ func saw(p *Plan, lanes []lane, rack []Board, cutOf []int, r Rules, priced bool)
 			delete(open, l.stick.row)
 		}
 	}
-	for row, at := range open {
-		_ = row
-		if c := &p.Cuts[at]; len(c.Lane) > 0 && c.Lane[len(c.Lane)-1] < c.Lanes {
-			c.Left = max(c.Left, c.Board.Length.Value-r.EndTrim) // a whole lane over
-		}
+	for _, at := range open {
+		p.Cuts[at].Left = p.Cuts[at].Board.Length.Value - r.EndTrim // a whole lane over
 	}
 }
 

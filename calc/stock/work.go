@@ -84,16 +84,23 @@ func (c *class) free(r Rules, least measure.Length) {
 // lumber can come to, the stagger left out.
 func joints(runs []lay.Run, classes []class, of []int, lr lay.Rules, r Rules) (bound float64) {
 	var laid [3][]*lay.Run // by side
+	type alike struct {
+		class  int
+		length measure.Length
+	}
+	least := map[alike]float64{} // what a strake comes to by itself
 	for i := range runs {
 		run, c := &runs[i], &classes[of[i]]
 		if c.longest == 0 {
 			continue
 		}
 		price := c.price
-		free := *run
-		if least, ok := lay.Joint(&free, lr, c.longest, price, 0, func(measure.Length) int { return 0 }); ok {
-			bound += least
+		if _, done := least[alike{of[i], run.Length}]; !done {
+			free := *run
+			cost, _ := lay.Joint(&free, lr, c.longest, price, 0, func(measure.Length) int { return 0 })
+			least[alike{of[i], run.Length}] = cost
 		}
+		bound += least[alike{of[i], run.Length}]
 		if twin := twin(runs[:i], run); twin != nil && !lr.Unlike {
 			run.Joints = append([]measure.Length{}, twin.Joints...)
 			run.Cut()

@@ -1,0 +1,73 @@
+package calc
+
+import (
+	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
+	"strakebook/calc/stock"
+)
+
+// Work checks a job and works out all that can be worked out of it, in the
+// order of the work: the hull, the bevels, the joints and boards, the scarfs.
+func Work(j Job) (Result, finding.List) {
+	r := Result{Rules: j.Rules}
+	var found finding.List
+	for _, o := range j.Offsets {
+		lines, f := hull.Check(o, j.Rules.Hull)
+		r.Fair = append(r.Fair, lines...)
+		found = append(found, f...)
+	}
+	found = append(found, hull.CheckStrakes(j.Strakes, j.Rules.Hull)...)
+	for _, b := range j.Bevels {
+		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
+		schedules, f := bevel.Schedules(b, j.Strakes, places(j), j.Rules.Bevel)
+		r.Bevels = append(r.Bevels, schedules...)
+		found = append(found, f...)
+	}
+	runs := lay.Runs(j.Strakes, j.Rules.Scarf)
+	widen(runs, r.Bevels)
+	var f finding.List
+	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
+	found = append(found, f...)
+	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
+	return r, append(found, f...)
+}
+
+// places is every station whose position the offsets give.
+func places(j Job) []hull.Station {
+	var all []hull.Station
+	for _, o := range j.Offsets {
+		all = append(all, o.Stations...)
+	}
+	return all
+}
+
+// widen makes each run as wide as the wider face of its plank: a board must
+// cover the outside face too, where the bevel makes it the wider.
+func widen(runs []lay.Run, bevels []bevel.Schedule) {
+	for i := range runs {
+		r := &runs[i]
+		wider := measure.Length(0)
+		for _, s := range bevels {
+			if s.Strake != r.Name || s.Skin != "" && s.Skin != r.Skin || s.Side != hull.BothSides && s.Side != r.Side {
+				continue
+			}
+			for _, m := range s.Marks {
+				wider = max(wider, m.Faces)
+			}
+		}
+		r.Wide += wider.RoundUp(measure.SixtyFourth)
+	}
+}
+
+// uses is the scarfs the runs need.
+func uses(runs []lay.Run) []scarf.Use {
+	var all []scarf.Use
+	for _, r := range runs {
+		all = append(all, scarf.Use{Skin: r.Skin, Thickness: r.Thick, Width: r.Wide, Slope: r.Slope, Joints: len(r.Joints), Cell: r.Cell})
+	}
+	return all
+}

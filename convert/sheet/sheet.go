@@ -84,4 +84,5 @@ type Book struct {
 	Sheets []*Sheet
 	Names  []Name
 	Kind   string // "xlsx", "xlsm", "csv", ...
+	Data   []byte // the file as it is, to carry its sheets over from
 }

@@ -1,0 +1,88 @@
+package xlsx
+
+import (
+	"github.com/xuri/excelize/v2"
+
+	"strakebook/convert/sheet"
+)
+
+// looks is what each purpose of a cell looks like. Everything is legible in grey
+// print: nothing is told by colour alone.
+func looks(purpose sheet.Style) *excelize.Style {
+	text := func(code string, align string) *excelize.Style {
+		s := &excelize.Style{Alignment: &excelize.Alignment{Horizontal: align, Vertical: "top"}}
+		if code != "" {
+			s.CustomNumFmt = &code
+		}
+		return s
+	}
+	shade := func(s *excelize.Style, colour string) *excelize.Style {
+		s.Fill = excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{colour}}
+		return s
+	}
+	line := func(s *excelize.Style, side string, weight int) *excelize.Style {
+		s.Border = append(s.Border, excelize.Border{Type: side, Color: "5F5F5F", Style: weight})
+		return s
+	}
+	bold := func(s *excelize.Style, size float64) *excelize.Style {
+		s.Font = &excelize.Font{Bold: true, Size: size}
+		return s
+	}
+	switch purpose {
+	case sheet.Title:
+		return bold(text("", "left"), 14)
+	case sheet.Heading:
+		s := bold(text("", "center"), 10)
+		s.Alignment.WrapText, s.Alignment.Vertical = true, "center"
+		return line(line(shade(s, "E8E4DA"), "bottom", 2), "top", 1)
+	case sheet.GroupHead:
+		return line(bold(text("", "left"), 11), "bottom", 1)
+	case sheet.Words:
+		s := text("", "left")
+		s.Alignment.WrapText = true
+		return s
+	case sheet.Feet:
+		s := text("@", "right")
+		return s
+	case sheet.Inch:
+		return text("0.000", "right")
+	case sheet.MM:
+		return text("0.0", "right")
+	case sheet.Degrees:
+		return text("+0.00;-0.00;0.00", "right")
+	case sheet.Whole:
+		return text("0", "right")
+	case sheet.Measure:
+		return text("#,##0.0", "right")
+	case sheet.Money:
+		return text("#,##0.00", "right")
+	case sheet.Percent:
+		return text("0.0", "right")
+	case sheet.Ratio:
+		return text("0.###", "right")
+	case sheet.Input:
+		return line(text("", "right"), "bottom", 4)
+	case sheet.Unsure:
+		return line(line(shade(text("", ""), "FFF0C2"), "left", 2), "right", 2)
+	case sheet.Wrong:
+		return line(line(line(line(shade(text("", ""), "F4C7B8"), "left", 5), "right", 5), "top", 5), "bottom", 5)
+	case sheet.Gone:
+		s := text("", "left")
+		s.Font = &excelize.Font{Italic: true, Color: "5F5F5F"}
+		s.Alignment.WrapText = true
+		return s
+	case sheet.Caution:
+		s := text("", "left")
+		s.Alignment.WrapText = true
+		return line(s, "bottom", 4)
+	case sheet.Large:
+		s := text("+0.00;-0.00;0.00", "right")
+		s.Font = &excelize.Font{Bold: true, Size: 14}
+		return s
+	case sheet.LinkText:
+		s := text("", "left")
+		s.Font = &excelize.Font{Underline: "single", Color: "1F3F7F"}
+		return s
+	}
+	return text("", "")
+}

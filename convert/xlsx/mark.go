@@ -1,0 +1,66 @@
+package xlsx
+
+import (
+	"bytes"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+
+	"strakebook/convert/sheet"
+)
+
+// mark shades and notes doubtful cells of the builder's own sheets, keeping
+// their number formats, fonts and alignment. A note that the library cannot add
+// is left out: the shading and the Warnings sheet still tell.
+func mark(f *excelize.File, marks []sheet.Mark) error {
+	renameNoteShapes(f)
+	type key struct {
+		style   int
+		purpose sheet.Style
+	}
+	made := map[key]int{}
+	for _, m := range marks {
+		at, err := excelize.CoordinatesToCellName(m.Col, m.Row)
+		if err != nil {
+			return err
+		}
+		had, err := f.GetCellStyle(m.Sheet, at)
+		if err != nil {
+			return err
+		}
+		id, ok := made[key{had, m.Style}]
+		if !ok {
+			style, err := f.GetStyle(had)
+			if err != nil {
+				return err
+			}
+			ours := looks(m.Style)
+			style.Fill, style.Border = ours.Fill, ours.Border
+			if id, err = f.NewStyle(style); err != nil {
+				return err
+			}
+			made[key{had, m.Style}] = id
+		}
+		if err := f.SetCellStyle(m.Sheet, at, at, id); err != nil {
+			return err
+		}
+		if m.Note != "" {
+			_ = f.AddComment(m.Sheet, note(at, m.Note))
+		}
+	}
+	return nil
+}
+
+// renameNoteShapes gives the shapes of notes written by other programs the names
+// the library expects; it refuses to add a note beside any other.
+func renameNoteShapes(f *excelize.File) {
+	f.Pkg.Range(func(name, data any) bool {
+		if strings.HasPrefix(name.(string), "xl/drawings/vmlDrawing") {
+			if b, ok := data.([]byte); ok && bytes.Contains(b, []byte(`id="shape_`)) {
+				b = bytes.ReplaceAll(b, []byte(`id="shape_`), []byte(`id="_x0000_s1025`))
+				f.Pkg.Store(name, b)
+			}
+		}
+		return true
+	})
+}

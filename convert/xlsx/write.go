@@ -1,0 +1,199 @@
+package xlsx
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+
+	"strakebook/convert/sheet"
+)
+
+// writer writes our sheets into one workbook.
+type writer struct {
+	file   *excelize.File
+	styles map[sheet.Style]int
+}
+
+func (w writer) style(purpose sheet.Style) (int, error) {
+	if id, ok := w.styles[purpose]; ok {
+		return id, nil
+	}
+	id, err := w.file.NewStyle(looks(purpose))
+	w.styles[purpose] = id
+	return id, err
+}
+
+// sheet writes one sheet: what the library sets only on a whole sheet first, the
+// cells last, as a stream that keeps numbers numbers beside their formulas.
+func (w writer) sheet(s *sheet.Sheet) error {
+	if err := w.setUp(s); err != nil {
+		return err
+	}
+	for r, row := range s.Rows {
+		for c, cell := range row {
+			at, err := excelize.CoordinatesToCellName(c+1, r+1)
+			if err != nil {
+				return err
+			}
+			if cell.Link != "" {
+				if err := w.file.SetCellHyperLink(s.Name, at, cell.Link, "Location"); err != nil {
+					return err
+				}
+			}
+			if cell.Note != "" {
+				if err := w.file.AddComment(s.Name, note(at, cell.Note)); err != nil {
+					return err
+				}
+			}
+		}
+	}
+	stream, err := w.file.NewStreamWriter(s.Name)
+	if err != nil {
+		return err
+	}
+	for i, width := range s.Out.Widths {
+		if width > 0 {
+			if err := stream.SetColWidth(i+1, i+1, width); err != nil {
+				return err
+			}
+		}
+	}
+	if h := s.Out.HeadRow; h > 0 {
+		if err := stream.SetPanes(&excelize.Panes{Freeze: true, YSplit: h, TopLeftCell: fmt.Sprint("A", h+1), ActivePane: "bottomLeft"}); err != nil {
+			return err
+		}
+	}
+	for _, after := range s.Out.RowBreaks {
+		if err := stream.InsertPageBreak(fmt.Sprint("A", after+1)); err != nil {
+			return err
+		}
+	}
+	for r, row := range s.Rows {
+		values := make([]any, len(row))
+		for c, cell := range row {
+			id, err := w.style(cell.Style)
+			if err != nil {
+				return err
+			}
+			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: value(cell)}
+			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain {
+				values[c] = nil
+			}
+		}
+		if len(values) > 0 {
+			if err := stream.SetRow(fmt.Sprint("A", r+1), values); err != nil {
+				return err
+			}
+		}
+	}
+	for _, m := range s.Merged {
+		from, _ := excelize.CoordinatesToCellName(m.Left, m.Top)
+		to, _ := excelize.CoordinatesToCellName(m.Right, m.Bottom)
+		if err := stream.MergeCell(from, to); err != nil {
+			return err
+		}
+	}
+	return stream.Flush()
+}
+
+// value is a cell's value as the library types it.
+func value(c sheet.Cell) any {
+	switch c.Kind {
+	case sheet.Number, sheet.Date, sheet.Time:
+		if math.IsNaN(c.Number) || math.IsInf(c.Number, 0) {
+			return nil
+		}
+		return c.Number
+	case sheet.Bool:
+		return c.Number != 0
+	case sheet.Empty:
+		return nil
+	}
+	return tidy(c.Text)
+}
+
+// tidy is text without what a spreadsheet cannot hold: control characters, and
+// more than a cell's fill.
+func tidy(text string) string {
+	text = strings.Map(func(r rune) rune {
+		if r < ' ' && r != '\n' && r != '\t' {
+			return -1
+		}
+		return r
+	}, text)
+	if len(text) > 32000 {
+		text = strings.ToValidUTF8(text[:32000], "") + " ..."
+	}
+	return text
+}
+
+func note(at, text string) excelize.Comment {
+	lines := strings.Count(text, "\n") + len(text)/40 + 2
+	return excelize.Comment{Cell: at, Author: "strakebook", Text: tidy(text), Width: 260, Height: uint(18 * lines)}
+}
+
+// setUp sets what belongs to a whole sheet: paper, print titles, filter, lists.
+func (w writer) setUp(s *sheet.Sheet) error {
+	f, out := w.file, s.Out
+	rows, cols := len(s.Rows), 1
+	for _, row := range s.Rows {
+		cols = max(cols, len(row))
+	}
+	last, err := excelize.CoordinatesToCellName(cols, max(1, rows))
+	if err != nil {
+		return err
+	}
+	if err := f.SetSheetDimension(s.Name, "A1:"+last); err != nil {
+		return err
+	}
+	paper, across, wide, tall, fit := 1, "portrait", 1, 0, true
+	if out.A4 {
+		paper = 9
+	}
+	if out.Landscape {
+		across = "landscape"
+	}
+	if err := f.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: &paper, Orientation: &across, FitToWidth: &wide, FitToHeight: &tall}); err != nil {
+		return err
+	}
+	if err := f.SetSheetProps(s.Name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
+		return err
+	}
+	margin, edge := 0.5, 0.3
+	if err := f.SetPageMargins(s.Name, &excelize.PageLayoutMarginsOptions{Left: &margin, Right: &margin, Top: &margin, Bottom: &margin, Header: &edge, Footer: &edge}); err != nil {
+		return err
+	}
+	if out.Footer != "" || out.HeadRow > 0 {
+		footer := "&L" + strings.ReplaceAll(tidy(out.Footer), "&", "&&") + "&C" + strings.ReplaceAll(s.Name, "&", "&&") + "&RPage &P of &N"
+		if err := f.SetHeaderFooter(s.Name, &excelize.HeaderFooterOptions{OddFooter: footer}); err != nil {
+			return err
+		}
+	}
+	if h := out.HeadRow; h > 0 {
+		if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: fmt.Sprintf("%s!$%d:$%d", Quote(s.Name), h, h), Scope: s.Name}); err != nil {
+			return err
+		}
+		if out.Filter && rows > h {
+			end, _ := excelize.CoordinatesToCellName(len(s.Rows[h-1]), rows)
+			if err := f.AutoFilter(s.Name, fmt.Sprintf("A%d:%s", h, end), nil); err != nil {
+				return err
+			}
+		}
+	}
+	for _, d := range out.DropDown {
+		from, _ := excelize.CoordinatesToCellName(d.Range.Left, d.Range.Top)
+		to, _ := excelize.CoordinatesToCellName(d.Range.Right, d.Range.Bottom)
+		v := excelize.NewDataValidation(true)
+		v.Sqref = from + ":" + to
+		if err := v.SetDropList(d.Words); err != nil {
+			return err
+		}
+		v.ShowErrorMessage = false // a value of the builder's own may be written too
+		if err := f.AddDataValidation(s.Name, v); err != nil {
+			return err
+		}
+	}
+	return nil
+}

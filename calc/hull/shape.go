@@ -1,15 +1,156 @@
 package hull
 
-import "strakebook/calc/measure"
+import (
+	"strings"
 
-// Shape is what follows from the offsets: sections and girths.
+	"strakebook/calc/measure"
+)
+
+// Shape is what follows from the offsets: sections, girths, the true lengths of
+// the lines, and how each skin is lined off. A nil Shape is a hull that is not
+// known; its methods then say so.
 type Shape struct {
+	Surface  Surface // what the offsets are to
 	Stations []Girth
+	Sections []Section
+	Lines    []LineLength
+	Linings  []Lining
 }
 
 // Girth is a station's half girth, on the surface the offsets are to.
 type Girth struct {
 	Name  string
 	At    measure.Length
-	Girth measure.Length
+	Girth measure.Length // 0 where the station's section could not be drawn
+	From  string         // the line it starts from: "rabbet", "keel", the lowest line given
+	To    string         // the line it ends at: "deck", the highest line given
+}
+
+// Section is the outline of half the hull at a station, from the rabbet up.
+type Section struct {
+	Station string
+	At      measure.Length
+	Points  []Point // those of the table
+	Drawn   []Point // close together along the curve, for a body plan
+}
+
+// Point is a place on a section.
+type Point struct {
+	Out, Up measure.Length
+	Line    string // the line of the table it is on, "" where on none
+}
+
+// LineLength is the true length of a line of the table along the hull.
+type LineLength struct {
+	Name     string
+	Role     Role
+	Length   measure.Length
+	From, To string // the stations, or the profile, between which it runs
+}
+
+// Lining is how one skin is lined off: where its seams run.
+type Lining struct {
+	Skin    Skin
+	Side    Side
+	On      Surface // the surface the seams are drawn on
+	By      Method
+	Strakes []Lined // from the sheer down
+	Seams   []Seam  // one more than the strakes: the sheer first, the last at the rabbet or above what remains
+}
+
+// Lined is one strake between the seam above and the seam below it.
+type Lined struct {
+	Name   string
+	Widths []measure.Length // a station each, 0 where it does not cross it
+	Length measure.Length   // the longer of its edges
+}
+
+// Seam is one seam along the hull.
+type Seam struct {
+	Name   string // "sheer", "3/4" between strakes 3 and 4, "rabbet"
+	Length measure.Length
+	Points []SeamPoint // a station each
+	run    *curve
+	first  int // the station of the curve's first point
+}
+
+// SeamPoint is where a seam crosses a station.
+type SeamPoint struct {
+	Crosses bool           // false where the seam has ended before the station
+	Out, Up measure.Length // from the centre line and the base line
+	Girth   measure.Length // down from the sheer line
+	Along   measure.Length // from the seam's fore end
+}
+
+// Method is how a skin is lined off.
+type Method uint8
+
+// The methods.
+const (
+	AsListed Method = iota // by the list: widths by station where given, else equal shares for planks and parallel strips
+	ByMarks                // the builder's own marks
+	ByShares               // equal shares of the girth at each station
+	ByWidths               // parallel strakes from the sheer down
+)
+
+// String is the method's words.
+func (m Method) String() string {
+	return [...]string{"as listed", "builder's marks", "equal shares", "parallel strakes"}[m]
+}
+
+// SeamAlong is how far each of the stations named lies along an edge of a
+// strake from the first of them: its upper edge or its lower. It is not ok where
+// the hull or the strake is not known, or the edge does not reach them all.
+func (s *Shape) SeamAlong(skin Skin, strake string, side Side, upper bool, stations []string) (along []measure.Length, ok bool) {
+	seam, ok := s.edge(skin, strake, side, upper)
+	if !ok || len(stations) == 0 {
+		return nil, false
+	}
+	for _, name := range stations {
+		i := s.station(name)
+		if i < 0 || i >= len(seam.Points) || !seam.Points[i].Crosses {
+			return nil, false
+		}
+		along = append(along, seam.Points[i].Along)
+	}
+	first := along[0]
+	for i := range along {
+		along[i] -= first
+	}
+	return along, true
+}
+
+// edge is the seam along the upper or lower edge of a strake.
+func (s *Shape) edge(skin Skin, strake string, side Side, upper bool) (Seam, bool) {
+	if s == nil {
+		return Seam{}, false
+	}
+	for _, l := range s.Linings {
+		if skin != "" && l.Skin != skin || side != BothSides && l.Side != BothSides && l.Side != side {
+			continue
+		}
+		for i, k := range l.Strakes {
+			if !strings.EqualFold(k.Name, strake) {
+				continue
+			}
+			if !upper {
+				i++
+			}
+			if i < len(l.Seams) {
+				return l.Seams[i], true
+			}
+		}
+	}
+	return Seam{}, false
+}
+
+// station is the place of a station in the order of the table, -1 where there
+// is none of the name.
+func (s *Shape) station(name string) int {
+	for i, g := range s.Stations {
+		if strings.EqualFold(g.Name, name) {
+			return i
+		}
+	}
+	return -1
 }

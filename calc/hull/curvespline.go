@@ -1,0 +1,143 @@
+package hull
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/interp"
+)
+
+// directions is the slope of a fair run of values at each of its places: that
+// of the cubic spline with not-a-knot ends, drawn afresh between flats. Flat
+// says of each space whether the run is straight there; where a curve leaves a
+// flat its slope is the flat's.
+func directions(t, v []float64, flat []bool) []float64 {
+	m := make([]float64, len(t))
+	for from := 0; from < len(t)-1; {
+		if flat[from] {
+			for ; from < len(t)-1 && flat[from]; from++ {
+			}
+			continue
+		}
+		to := from
+		for to < len(t)-1 && !flat[to] {
+			to++
+		}
+		// One more point of the flat on either side steadies the curve's end.
+		a, b := from, to
+		if from > 0 {
+			a--
+		}
+		if to < len(t)-1 {
+			b++
+		}
+		copy(m[a:b+1], slopes(t[a:b+1], v[a:b+1]))
+		from = to
+	}
+	for i, straight := range flat {
+		if straight {
+			d := (v[i+1] - v[i]) / (t[i+1] - t[i])
+			m[i], m[i+1] = d, d
+		}
+	}
+	return m
+}
+
+// slopes is the slope at each place of the cubic spline with not-a-knot ends
+// through the values: a straight line through two, a parabola through three.
+// Places increase.
+func slopes(t, v []float64) []float64 {
+	n := len(t)
+	m := make([]float64, n)
+	switch n {
+	case 2:
+		m[0] = (v[1] - v[0]) / (t[1] - t[0])
+		m[1] = m[0]
+		return m
+	case 3:
+		d0, d1 := (v[1]-v[0])/(t[1]-t[0]), (v[2]-v[1])/(t[2]-t[1])
+		bend := (d1 - d0) / (t[2] - t[0])
+		m[0], m[1], m[2] = d0-bend*(t[1]-t[0]), d0+bend*(t[1]-t[0]), d1+bend*(t[2]-t[1])
+		return m
+	}
+	var c interp.NotAKnotCubic
+	if err := c.Fit(t, v); err != nil {
+		return straight(t, v) // places so uneven that the equations cannot be solved
+	}
+	for i := range m {
+		m[i] = c.PredictDerivative(t[i])
+	}
+	return m
+}
+
+// straight is the slopes of the broken line through the values, halved between
+// its two sides at each place.
+func straight(t, v []float64) []float64 {
+	m := make([]float64, len(t))
+	for i := range m {
+		a, b := max(0, i-1), min(len(t)-1, i+1)
+		m[i] = (v[b] - v[a]) / (t[b] - t[a])
+	}
+	return m
+}
+
+// calm takes out of the slopes what would carry the run past its neighbours by
+// more than a tolerance where these show no greatest or least: a spline through
+// a sudden bend swings on the other side of it.
+func calm(t, v, m []float64, tolerance float64) {
+	n := len(t)
+	top := make([]bool, n)
+	for i := 1; i < n-1; i++ {
+		top[i] = (v[i]-v[i-1])*(v[i+1]-v[i]) <= 0
+	}
+	for i := 0; i < n-1; i++ {
+		if top[i] || top[i+1] {
+			continue
+		}
+		h := t[i+1] - t[i]
+		if overshoot(v[i], v[i+1], m[i]*h, m[i+1]*h) <= tolerance {
+			continue
+		}
+		d := (v[i+1] - v[i]) / h
+		m[i], m[i+1] = within(m[i], d), within(m[i+1], d)
+	}
+}
+
+// within is a slope brought between nothing and three times that of its space,
+// where a cubic neither rises past nor falls back (Fritsch and Carlson 1980,
+// from memory).
+func within(m, d float64) float64 {
+	if m*d <= 0 {
+		return 0
+	}
+	if math.Abs(m) > 3*math.Abs(d) {
+		return 3 * d
+	}
+	return m
+}
+
+// overshoot is how far a cubic of unit width with end values a and b and end
+// slopes p and q passes beyond them.
+func overshoot(a, b, p, q float64) float64 {
+	// The derivative is p + 2 c u + 3 e u^2.
+	e := p + q - 2*(b-a)
+	c := 3*(b-a) - 2*p - q
+	most := 0.0
+	look := func(u float64) {
+		if u > 0 && u < 1 {
+			y := a + u*(p+u*(c+u*e))
+			most = max(most, y-max(a, b), min(a, b)-y)
+		}
+	}
+	if math.Abs(e) < 1e-15 {
+		if c != 0 {
+			look(-p / (2 * c))
+		}
+		return most
+	}
+	if root := c*c - 3*e*p; root >= 0 {
+		root = math.Sqrt(root)
+		look((-c + root) / (3 * e))
+		look((-c - root) / (3 * e))
+	}
+	return most
+}

@@ -10,27 +10,44 @@ type BoardFeet float64
 // Stock under an inch counts as an inch; over an inch, fractions count as they
 // are (Danforth, Mechanical Processes, "Lumber Measurement"; Griffith).
 func Board(thickness, width, length Length) BoardFeet {
-	t := max(thickness.Inches(), 1)
-	return BoardFeet(t * width.Inches() * length.Feet() / 12)
+	return BoardFeet(counted(thickness) * width.Inches() * length.Feet() / 12)
 }
+
+// counted is the inches of thickness that board measure counts.
+func counted(thickness Length) float64 { return max(thickness.Inches(), 1) }
 
 // SurfaceMeasure is a hardwood board's face in square feet to the nearest whole
 // number (NHLA rules, as the American Hardwood Export Council gives them). A
 // board exactly on the half is read down where down is true and up where not:
-// the tally takes them alternately.
+// the tally takes them alternately (King, Elements of Woodwork).
 func SurfaceMeasure(width, length Length, down bool) float64 {
-	sm := width.Inches() * length.Feet() / 12
-	if whole := math.Floor(sm); sm-whole == 0.5 {
-		if down {
-			return whole
-		}
-		return whole + 1
-	}
-	return math.Round(sm)
+	return nearest(width.Inches()*length.Feet()/12, down)
 }
 
 // HardwoodBoard is the board measure of a hardwood board: its surface measure
 // times its thickness, under an inch counting as an inch.
 func HardwoodBoard(thickness, width, length Length, down bool) BoardFeet {
-	return BoardFeet(SurfaceMeasure(width, length, down) * max(thickness.Inches(), 1))
+	return BoardFeet(SurfaceMeasure(width, length, down) * counted(thickness))
+}
+
+// TallyWidth is a hardwood board's width as a bundle tally takes it: to the
+// nearest inch, exact halves alternately down and up (American Hardwood Export
+// Council, "Measurement").
+func TallyWidth(width Length, down bool) Length { return Inches(nearest(width.Inches(), down)) }
+
+// TallyLength is a hardwood board's length as a bundle tally takes it: always
+// down to a whole foot (the same).
+func TallyLength(length Length) Length { return length / Foot * Foot }
+
+// nearest is the nearest whole number, an exact half going the way said. A half
+// is exact to a billionth, so that no float noise turns it.
+func nearest(v float64, down bool) float64 {
+	lower := math.Floor(v)
+	if math.Abs(v-lower-0.5) > 1e-9 {
+		return math.Round(v)
+	}
+	if down {
+		return lower
+	}
+	return lower + 1
 }

@@ -13,6 +13,7 @@ const (
 	TwoWays                  // it can be read in two ways
 	UnitOpen                 // a bare number where no unit is known
 	TooFar                   // beyond what any hull measures
+	DateSeen                 // a date: what a spreadsheet makes of 3-4-6
 )
 
 // ReadError is a text that could not be read: what it says and what was

@@ -16,6 +16,21 @@ var (
 	onePoint      = regexp.MustCompile(`^[-+]? ?[1-9]\d{0,2}\.\d{3}$`)
 )
 
+// ParseNumber reads one bare number standing alone: 12.5, 12,5, 12 1/2, 1,234.5.
+// One comma before three figures can be read in two ways, and is refused. Its
+// errors are *ReadError.
+func ParseNumber(text string) (float64, error) {
+	t := Fold(text)
+	if oneComma.MatchString(t) {
+		return 0, &ReadError{text, TwoWays, "a number without a mark for thousands", nil}
+	}
+	v, ok := number(t, loneComma(t))
+	if !ok {
+		return 0, notRead(text, "a number such as 12.5")
+	}
+	return v, nil
+}
+
 // number reads a decimal number or a mixed fraction.
 func number(t string, comma bool) (float64, bool) {
 	if v, ok := decimal(t, comma); ok {

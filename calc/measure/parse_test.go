@@ -314,3 +314,27 @@ func TestAbsent(t *testing.T) {
 		}
 	}
 }
+
+func TestParseNumber(t *testing.T) {
+	for text, want := range map[string]float64{
+		"12.5": 12.5, "12,5": 12.5, "12 1/2": 12.5, "12½": 12.5, "1,234.5": 1234.5, "1.234,5": 1234.5,
+		"-3": -3, "(3)": -3, "0": 0, " 7 ": 7, "1,234,567": 1234567,
+	} {
+		if got, err := ParseNumber(text); err != nil || got != want {
+			t.Errorf("%q: %v, %v; want %v", text, got, err, want)
+		}
+	}
+	for _, text := range []string{"", "-", "1,234", "inf", "NaN", "1e3", "0x1p4", "1_000", "3-4", "twelve"} {
+		if got, err := ParseNumber(text); err == nil {
+			t.Errorf("%q was read as %v", text, got)
+		}
+	}
+}
+
+func TestUnitNamed(t *testing.T) {
+	for word, want := range map[string]Unit{"in": InInches, "(Ins.)": InInches, `″`: InInches, "ft.": InFeet, "’": InFeet, "MM": InMillimetres, "[cm]": InCentimetres, "m": InMetres, "": NoUnit, "degrees": NoUnit, "to 1": NoUnit} {
+		if got := UnitNamed(word); got != want {
+			t.Errorf("%q names %v, want %v", word, got, want)
+		}
+	}
+}

@@ -1,5 +1,7 @@
 package measure
 
+import "strings"
+
 // Unit is the unit of a bare number.
 type Unit uint8
 
@@ -23,6 +25,24 @@ func (u Unit) Length() Length {
 // String is the unit's word: "inches", "mm"; "not known" for NoUnit.
 func (u Unit) String() string {
 	return [...]string{"not known", "feet", "inches", "mm", "cm", "m", "fractions"}[u]
+}
+
+// UnitNamed is the unit that a word or a mark names by itself, as in a column
+// of units: "in", "inches", `"`, "mm". NoUnit for any other text.
+func UnitNamed(word string) Unit {
+	switch strings.Trim(strings.ToLower(Fold(word)), "()[] .") {
+	case "ft", "foot", "feet", "'":
+		return InFeet
+	case "in", "ins", "inch", "inches", `"`:
+		return InInches
+	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
+		return InMillimetres
+	case "cm", "centimetre", "centimetres", "centimeter", "centimeters":
+		return InCentimetres
+	case "m", "metre", "metres", "meter", "meters":
+		return InMetres
+	}
+	return NoUnit
 }
 
 // Notation is a way of writing a length.

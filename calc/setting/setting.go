@@ -5,7 +5,6 @@ package setting
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"strakebook/calc/measure"
@@ -20,134 +19,69 @@ type Setting struct {
 }
 
 // Value reads and writes the rule a setting stands for. It is satisfied by
-// pointers into a Rules value.
+// pointers into a Rules value. What a value writes it reads back the same.
 type Value interface {
 	Set(text string) error // what is accepted is in the error's text
 	String() string        // as the Settings sheet shows it, without its unit
 	Unit() string          // "in", "degrees", "", ...
 }
 
-// Number is a bare number setting between two limits.
-func Number(p *float64, unit string, least, most float64) Value {
-	return number{p, unit, least, most}
-}
-
-type number struct {
-	p           *float64
-	unit        string
-	least, most float64
-}
-
-func (n number) Set(text string) error {
-	v, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
-	if err != nil || !(v >= n.least && v <= n.most) {
-		return fmt.Errorf("read %q: expected a number from %v to %v", text, n.least, n.most)
+// SetIn sets the value from a text and the unit written beside it, as in the
+// unit column of a Settings sheet; no unit is the setting's own. A length may be
+// in any unit of length, and a mark in the text itself holds over the unit
+// beside it. A unit that the setting cannot be in is refused.
+func (s Setting) SetIn(text, unit string) error {
+	beside := measure.UnitNamed(unit)
+	_, isLength := s.Value.(length)
+	switch {
+	case strings.TrimSpace(unit) == "", sameUnit(unit, s.Value.Unit()):
+		return s.Value.Set(text)
+	case !isLength || beside == measure.NoUnit:
+		return fmt.Errorf("reads %q in %q: expected %s", text, unit, inWords(s.Value.Unit()))
+	case measure.MarkedUnit(text) != measure.NoUnit:
+		return s.Value.Set(text)
 	}
-	*n.p = v
+	return s.Value.(length).setIn(text, beside)
+}
+
+// Words is the words the setting may be, for a list to choose from; nil where it
+// is a quantity or free text.
+func (s Setting) Words() []string {
+	switch v := s.Value.(type) {
+	case yesNo:
+		return []string{"yes", "no"}
+	case interface{ oneOf() []string }:
+		return v.oneOf()
+	}
 	return nil
 }
-func (n number) String() string { return strconv.FormatFloat(*n.p, 'f', -1, 64) }
-func (n number) Unit() string   { return n.unit }
 
-// Count is a whole-number setting between two limits.
-func Count(p *int, least, most int) Value { return count{p, least, most} }
-
-type count struct {
-	p           *int
-	least, most int
-}
-
-func (c count) Set(text string) error {
-	v, err := strconv.Atoi(strings.TrimSpace(text))
-	if err != nil || v < c.least || v > c.most {
-		return fmt.Errorf("read %q: expected a whole number from %d to %d", text, c.least, c.most)
+// sameUnit says that two words name one unit, or are the same words.
+func sameUnit(a, b string) bool {
+	a, b = unitWords(a), unitWords(b)
+	if u := measure.UnitNamed(a); u != measure.NoUnit && u == measure.UnitNamed(b) {
+		return true
 	}
-	*c.p = v
-	return nil
-}
-func (c count) String() string { return strconv.Itoa(*c.p) }
-func (c count) Unit() string   { return "" }
-
-// Angle is a setting in degrees between two limits.
-func Angle(p *measure.Angle, least, most measure.Angle) Value {
-	return number{(*float64)(p), "degrees", float64(least), float64(most)}
+	return a == b
 }
 
-// YesNo is a setting that is on or off.
-func YesNo(p *bool) Value { return yesNo{p} }
-
-type yesNo struct{ p *bool }
-
-func (y yesNo) Set(text string) error {
-	switch strings.ToLower(strings.TrimSpace(text)) {
-	case "yes", "on", "true", "1":
-		*y.p = true
-	case "no", "off", "false", "0":
-		*y.p = false
+// unitWords is a unit's words with their shorter forms made one.
+func unitWords(unit string) string {
+	switch u := strings.Trim(strings.ToLower(measure.Fold(unit)), "()[] ."); u {
+	case "deg", "degs", "degree", "°":
+		return "degrees"
+	case "%", "percent", "pct":
+		return "per cent"
+	case ":1", ": 1":
+		return "to 1"
 	default:
-		return fmt.Errorf("read %q: expected yes or no", text)
+		return u
 	}
-	return nil
 }
-func (y yesNo) String() string {
-	if *y.p {
-		return "yes"
+
+func inWords(unit string) string {
+	if unit == "" {
+		return "no unit"
 	}
-	return "no"
+	return "it in " + unit
 }
-func (y yesNo) Unit() string { return "" }
-
-// Choice is a setting that is one of a few words; the pointer's type counts
-// from zero in the order of the words.
-func Choice[T ~uint8](p *T, words ...string) Value { return choice[T]{p, words} }
-
-type choice[T ~uint8] struct {
-	p     *T
-	words []string
-}
-
-func (c choice[T]) Set(text string) error {
-	for i, w := range c.words {
-		if strings.EqualFold(strings.TrimSpace(text), w) {
-			*c.p = T(i)
-			return nil
-		}
-	}
-	return fmt.Errorf("read %q: expected one of: %s", text, strings.Join(c.words, ", "))
-}
-func (c choice[T]) String() string { return c.words[*c.p] }
-func (c choice[T]) Unit() string   { return "" }
-
-// Text is a setting of free words, such as the name of the job.
-func Text(p *string) Value { return words{p} }
-
-type words struct{ p *string }
-
-func (w words) Set(text string) error { *w.p = strings.TrimSpace(text); return nil }
-func (w words) String() string        { return *w.p }
-func (w words) Unit() string          { return "" }
-
-// Length is a length setting between two limits. A bare number is in inches;
-// any notation that shows its unit is read as well.
-func Length(p *measure.Length, least, most measure.Length) Value {
-	return length{p, least, most}
-}
-
-type length struct {
-	p           *measure.Length
-	least, most measure.Length
-}
-
-func (l length) Set(text string) error {
-	v, err := measure.ParseLength(text, measure.InInches)
-	if err != nil {
-		return err
-	}
-	if v < l.least || v > l.most {
-		return fmt.Errorf("read %q: expected a length from %v to %v in", text, l.least.Inches(), l.most.Inches())
-	}
-	*l.p = v
-	return nil
-}
-func (l length) String() string { return strconv.FormatFloat(l.p.Inches(), 'f', -1, 64) }
-func (l length) Unit() string   { return "in" }

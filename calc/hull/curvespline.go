@@ -87,10 +87,10 @@ func calm(t, v, m []float64, tolerance float64) {
 	n := len(t)
 	top := make([]bool, n)
 	for i := 1; i < n-1; i++ {
-		top[i] = (v[i]-v[i-1])*(v[i+1]-v[i]) <= 0
+		top[i] = (v[i]-v[i-1])*(v[i+1]-v[i]) < 0
 	}
 	for i := 0; i < n-1; i++ {
-		if top[i] || top[i+1] {
+		if top[i] || top[i+1] || v[i] == v[i+1] {
 			continue
 		}
 		h := t[i+1] - t[i]

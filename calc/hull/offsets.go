@@ -56,7 +56,8 @@ type Line struct {
 	Name   string // as labelled: "WL 2", "Sheer"
 	View   View
 	Role   Role
-	At     source.Reading[measure.Length] // a waterline's height above base, a buttock's distance out
+	At     source.Reading[measure.Length] // a waterline's height above base, a buttock's distance out, the height at which a diagonal leaves the centre line
+	Down   source.Reading[measure.Angle]  // of a diagonal: how far below level it runs out
 	Values []source.Reading[measure.Length]
 	Cell   source.Cell // of its label
 }

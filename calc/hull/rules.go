@@ -39,9 +39,10 @@ func (r *Rules) Settings() []setting.Setting {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{
+	checks := []*finding.Kind{
 		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff,
 		OffsetGap, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetZero, OffsetNegative, OffsetsSurface,
 		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd,
 	}
+	return append(checks, shapeKinds()...)
 }

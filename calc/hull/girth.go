@@ -1,0 +1,160 @@
+package hull
+
+import (
+	"fmt"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Work draws the hull from its offsets and works out what follows: sections,
+// girths, true lengths, and how each skin in the list of strakes is lined off.
+// What could not be worked out is found with what it would need; the shape is
+// nil where no section could be drawn.
+func Work(o Offsets, strakes []Strake, r Rules) (*Shape, finding.List) {
+	full, ok := scaled(o, r)
+	if !ok {
+		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
+			Text: "the offsets are fractions: sections, girths and lengths are not worked out",
+			Do:   "set \"half beam\" and \"draft\""}}
+	}
+	h := draw(full, r)
+	if h == nil {
+		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
+			Text: "no station has the two lines a section needs: sections, girths and lengths are not worked out",
+			Do:   "give half-breadths at two waterlines or more, with the deck and the rabbet in both views"}}
+	}
+	s := h.shape()
+	return s, h.gaps()
+}
+
+// hull is the hull as drawn, in inches.
+type hull struct {
+	*table
+	r        Rules
+	sections []section // a station each
+}
+
+// draw draws the sections; nil where there is none.
+func draw(o Offsets, r Rules) *hull {
+	h := &hull{table: newTable(o, r), r: r}
+	some := false
+	for k := range o.Stations {
+		s := h.section(k)
+		some = some || s.line != nil
+		h.sections = append(h.sections, s)
+	}
+	if !some {
+		return nil
+	}
+	return h
+}
+
+// shape is the hull's sections, girths and lengths as lengths.
+func (h *hull) shape() *Shape {
+	s := &Shape{Surface: h.o.Surface, Lines: h.lengths()}
+	if s.Surface == SurfaceUnstated {
+		s.Surface = h.r.OffsetsTo
+	}
+	for k, st := range h.o.Stations {
+		g := Girth{Name: st.Name, At: measure.Inches(h.x[k])}
+		if !h.placed {
+			g.At = st.At.Value
+		}
+		sec := h.sections[k]
+		if sec.line != nil {
+			g.Girth = measure.Inches(sec.line.length())
+			g.From, g.To = h.name(sec.points[0]), h.name(sec.points[len(sec.points)-1])
+			drawn := Section{Station: st.Name, At: g.At, Drawn: sec.drawn()}
+			for _, c := range sec.points {
+				drawn.Points = append(drawn.Points, Point{Out: measure.Inches(c.y), Up: measure.Inches(c.z), Line: h.name(c)})
+			}
+			s.Sections = append(s.Sections, drawn)
+		}
+		s.Stations = append(s.Stations, g)
+	}
+	return s
+}
+
+// name is the line of the table a point of a section lies on.
+func (h *hull) name(c crossed) string {
+	if c.role == Waterline || c.role == Buttock || c.role == DiagonalLine || c.role == OtherLine {
+		return h.pairs[c.pair].name
+	}
+	return c.role.String()
+}
+
+// gaps says what the drawing lacked and what was made of it.
+func (h *hull) gaps() finding.List {
+	var found finding.List
+	if !h.placed {
+		found = append(found, finding.Finding{Kind: HullUnworked, Cell: h.o.Cell,
+			Text: "the stations have no positions: girths are worked out, lengths and bevels are not",
+			Do:   "add a row of positions, or set \"station spacing\""})
+	}
+	found = append(found, h.unused()...)
+	foot, head, outside := 0, 0, 0
+	var loose []source.Cell
+	for k, s := range h.sections {
+		outside += s.outside
+		switch {
+		case s.line == nil && len(s.points) > 0 && k > 0 && k < len(h.sections)-1:
+			loose = append(loose, h.o.Stations[k].Cell)
+		case s.line != nil && s.from == OtherLine:
+			foot++
+		}
+		if s.line != nil && !s.toDeck {
+			head++
+		}
+	}
+	if foot > 0 {
+		found = append(found, finding.Finding{Kind: GirthFrom, Cell: h.o.Cell,
+			Text: fmt.Sprintf("no rabbet or keel height is given at %d stations: their girths start from the lowest line", foot)})
+	}
+	if head > 0 {
+		found = append(found, finding.Finding{Kind: GirthTo, Cell: h.o.Cell,
+			Text: fmt.Sprintf("the deck is not given in both views at %d stations: their girths end at the highest line", head)})
+	}
+	if len(loose) > 0 {
+		found = append(found, finding.Finding{Kind: SectionThin, Cell: loose[0], Also: loose[1:],
+			Text: fmt.Sprintf("%d stations have too few offsets to draw a section through", len(loose))})
+	}
+	if outside > 0 {
+		found = append(found, finding.Finding{Kind: SectionBeyond, Cell: h.o.Cell,
+			Text: fmt.Sprintf("%d offsets lie above the deck or below the rabbet at their station and are left out of the sections", outside)})
+	}
+	return found
+}
+
+// unused is the lines of the table that take no part in the sections.
+func (h *hull) unused() finding.List {
+	var found finding.List
+	for _, l := range h.o.Lines {
+		switch {
+		case l.Role == DiagonalLine && !(l.At.OK() && l.Down.OK()):
+			found = append(found, finding.Finding{Kind: LineUnused, Cell: l.Cell, Reads: l.Name,
+				Text: fmt.Sprintf("%s is not used in the sections: its height on the centre line or its angle is not given", l.Name)})
+		case (l.Role == Waterline || l.Role == Buttock) && !l.At.OK():
+			found = append(found, finding.Finding{Kind: LineUnused, Cell: l.Cell, Reads: l.Name,
+				Text: fmt.Sprintf("%s is not used in the sections: where it lies is not given", l.Name),
+				Do:   "write its height above base, or its distance out, beside its name"})
+		case l.Role == OtherLine:
+			found = append(found, finding.Finding{Kind: LineUnused, Cell: l.Cell, Reads: l.Name,
+				Text: fmt.Sprintf("%s is not used in the sections: what line it is is not known", l.Name),
+				Do:   "name it as a waterline, buttock, deck, rabbet, keel or chine"})
+		}
+	}
+	for _, p := range h.pairs {
+		if (p.role == Deck || p.role == Chine) && (p.out < 0 || p.up < 0) {
+			view, i := "heights", p.out
+			if p.out < 0 {
+				view, i = "half-breadths", p.up
+			}
+			found = append(found, finding.Finding{Kind: LineUnused, Cell: h.o.Lines[i].Cell, Reads: p.name,
+				Text: fmt.Sprintf("%s is not used in the sections: its %s are not given", p.name, view),
+				Do:   "add its line in the other view"})
+		}
+	}
+	return found
+}

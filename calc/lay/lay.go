@@ -16,16 +16,17 @@ import (
 // Run is one strake on one side with its joints.
 type Run struct {
 	hull.Strake
-	Side   hull.Side        // Port or Starboard
-	Order  int              // place in the skin and side from the sheer down, from one
-	Thick  measure.Length   // finished
-	Wide   measure.Length   // that a board must cover: the wider face at its widest
-	Length measure.Length   // along the strake, hood end to hood end
-	Start  measure.Length   // of its fore end, from the same place as the stations
-	Slope  float64          // of its scarfs, n to 1
-	Scarf  measure.Length   // run of its scarfs
-	Joints []measure.Length // middles of scarfs, from the strake's fore end
-	Pieces []measure.Length // long point to long point, fore to aft: one more than Joints
+	Side    hull.Side        // Port or Starboard
+	Order   int              // place in the skin and side from the sheer down, from one
+	Thick   measure.Length   // finished
+	Wide    measure.Length   // that a board must cover: the wider face at its widest
+	Length  measure.Length   // along the strake, hood end to hood end
+	Start   measure.Length   // of its fore end, from the same place as the stations
+	Slope   float64          // of its scarfs, n to 1
+	Scarf   measure.Length   // run of its scarfs
+	Feather scarf.Feathers   // the way its outside feathers point
+	Joints  []measure.Length // middles of scarfs, from the strake's fore end
+	Pieces  []measure.Length // long point to long point, fore to aft: one more than Joints
 }
 
 // Runs spreads the list of strakes into single strakes, starboard before port
@@ -61,7 +62,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 					all = append(all, Run{
 						Strake: one, Side: side, Order: order,
 						Thick: s.Thickness.Value, Wide: width, Length: s.Length.Value, Start: s.Start.Value,
-						Slope: slope, Scarf: scarf.Run(s.Thickness.Value, slope, sr.Nib),
+						Slope: slope, Scarf: scarf.Run(s.Thickness.Value, slope, sr.Nib), Feather: sr.Feathers,
 					})
 				}
 			}

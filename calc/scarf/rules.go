@@ -14,16 +14,21 @@ type Rules struct {
 	PlankSlope float64        // n of n to 1
 	Nib        measure.Length // thickness left at each feather; 0 for a feather edge
 	LeastSlope float64        // warn of anything steeper
+	MostSlope  float64        // warn of anything flatter
 	FenceError measure.Angle  // by which the two saws' fences may differ
+	Feathers   Feathers       // the way the outside feathers point
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
 func DefaultRules() Rules {
 	return Rules{
-		StripSlope: 7,   // common practice, no source: 5/8 in strips in a glued skin
-		PlankSlope: 12,  // Wood Handbook FPL-GTR-190 ch. 10: 1 in 12 or flatter is strongest
-		LeastSlope: 4,   // old yacht rule for planks, quoted by Souppez, "The Strength of Scarf Joints"
-		FenceError: 0.1, // our choice: the step in which a fence's error is quoted
+		StripSlope: 7,        // common practice, no source: 5/8 in strips in a glued skin
+		PlankSlope: 12,       // Wood Handbook FPL-GTR-190 ch. 10: 1 in 12 or flatter is strongest
+		Nib:        0,        // our choice: a plain glued scarf has feather edges
+		LeastSlope: 4,        // old yacht rule for planks, quoted by Souppez, "The Strength of Scarf Joints"
+		MostSlope:  20,       // the flattest in the same: Birmingham, 95 per cent at 20 to 1
+		FenceError: 0.1,      // our choice: the step in which a fence's error is quoted
+		Feathers:   PointAft, // common practice, no source
 	}
 }
 
@@ -34,7 +39,9 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "plank scarf slope", Meaning: "run of a plank's scarf for each unit of thickness", Source: "Wood Handbook FPL-GTR-190 ch. 10: 1 in 12 or flatter is strongest", Value: setting.Number(&r.PlankSlope, "to 1", 1, 50)},
 		{Name: "scarf nib", Meaning: "thickness left at each feather; 0 for a feather edge", Source: "our choice", Value: setting.Length(&r.Nib, 0, 2*measure.Inch)},
 		{Name: "least scarf slope", Meaning: "scarfs steeper than this are warned of", Source: "old yacht rule for planks, quoted by Souppez, The Strength of Scarf Joints", Value: setting.Number(&r.LeastSlope, "to 1", 1, 50)},
+		{Name: "most scarf slope", Meaning: "scarfs flatter than this are warned of, as slips of the pen", Source: "the flattest that Souppez quotes, The Strength of Scarf Joints", Value: setting.Number(&r.MostSlope, "to 1", 1, 200)},
 		{Name: "fence difference", Meaning: "by which the fences of the two saws may differ: the gap at the feather is given for it", Source: "our choice", Value: setting.Angle(&r.FenceError, 0, 5)},
+		{Name: "outside feathers point", Meaning: "the way the feathers on the outside face point", Source: "common practice, no source", Value: setting.Choice(&r.Feathers, "aft", "forward")},
 	}
 }
 
@@ -47,4 +54,4 @@ func (r Rules) Slope(skin hull.Skin, given source.Reading[float64]) float64 {
 }
 
 // Kinds is every kind of finding this trade makes.
-func Kinds() []*finding.Kind { return []*finding.Kind{Steep, NibThick} }
+func Kinds() []*finding.Kind { return []*finding.Kind{Steep, Flat, NoSlope, NibThick} }

@@ -4,9 +4,11 @@ import (
 	"math"
 	"testing"
 
+	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/scarf"
+	"strakebook/calc/source"
 )
 
 // Plain geometry (run n t, angle atan 1/n, cut face t sqrt(n2+1)); 1:12 is
@@ -36,6 +38,18 @@ func TestGeometry(t *testing.T) {
 	test(1.5, 15, 22.5, 3.8141, 15.03330)
 	test(2, 20, 40, 2.8624, 20.02498)
 	test(0.625, 7, 4.375, 8.1301, math.Sqrt(50))
+
+	// Plain geometry, n times t: runs at 4, 8, 10 and 12 to 1.
+	for _, row := range [][5]float64{
+		{0.5, 2, 4, 5, 6}, {0.625, 2.5, 5, 6.25, 7.5}, {0.75, 3, 6, 7.5, 9}, {0.875, 3.5, 7, 8.75, 10.5},
+		{1, 4, 8, 10, 12}, {1.25, 5, 10, 12.5, 15}, {1.5, 6, 12, 15, 18}, {2, 8, 16, 20, 24},
+	} {
+		for i, slope := range []float64{4, 8, 10, 12} {
+			if got := scarf.Run(measure.Inches(row[0]), slope, 0).Inches(); got != row[i+1] {
+				t.Errorf("%v in at %v:1 runs %v, want %v", row[0], slope, got, row[i+1])
+			}
+		}
+	}
 
 	// A builder's post gives about 6 in for 9 mm at 12:1; it is 108 mm.
 	if got := scarf.Run(9*measure.Millimetre, 12, 0).Millimetres(); got != 108 {
@@ -80,7 +94,95 @@ func TestTable(t *testing.T) {
 	if want := 1.75 * 0.625 * math.Sqrt(50); math.Abs(rows[0].GlueArea-want) > 1e-6 {
 		t.Errorf("glue area %v, want %v", rows[0].GlueArea, want)
 	}
+	if want := (300*1.5 + 211*1.75) * 0.625 * math.Sqrt(50); math.Abs(rows[0].GlueAll-want) > 1e-4 {
+		t.Errorf("glue area of all joints %v, want %v", rows[0].GlueAll, want)
+	}
 	if len(found) != 1 || found[0].Kind != scarf.Steep {
 		t.Errorf("3 to 1 planks gave %v, want one scarf-steep", found)
+	}
+}
+
+func TestChecks(t *testing.T) {
+	cell := func(row int) source.Cell { return source.Cell{Sheet: "Strakes", Row: row, Col: 6} }
+	use := func(row int, slope float64) scarf.Use {
+		return scarf.Use{Skin: hull.Planks, Thickness: measure.Inch, Width: 5 * measure.Inch, Slope: slope, Joints: 2, Cell: cell(row)}
+	}
+	rows, found := scarf.Table([]scarf.Use{use(2, 12), use(3, 3), use(4, 120), use(5, 3), use(6, 0), use(7, math.NaN()), use(8, -12), use(9, math.NaN())}, scarf.DefaultRules())
+	want := []struct {
+		kind *finding.Kind
+		row  int
+		also int
+	}{{scarf.Steep, 3, 1}, {scarf.Flat, 4, 0}, {scarf.NoSlope, 6, 0}, {scarf.NoSlope, 7, 1}, {scarf.NoSlope, 8, 0}}
+	if len(found) != len(want) {
+		t.Fatalf("%d findings, want %d: %v", len(found), len(want), found)
+	}
+	for i, w := range want {
+		if f := found[i]; f.Kind != w.kind || f.Cell.Row != w.row || len(f.Also) != w.also {
+			t.Errorf("finding %d: %s at %v with %v beside it, want %s at row %d", i, f.Code, f.Cell, f.Also, w.kind.Code, w.row)
+		}
+	}
+	for _, r := range rows {
+		if r.Run < 0 || r.Face < 0 || r.Gap < 0 || (!(r.Slope > 0) && r.Run != 0) {
+			t.Errorf("%g to 1: run %v, face %v, gap %v", r.Slope, r.Run, r.Face, r.Gap)
+		}
+	}
+}
+
+// Pieces and their scarfs make up the strake, whatever it is cut into.
+func TestJoinedMakesTheStrake(t *testing.T) {
+	run := scarf.Run(measure.Inches(0.625), 7, 0)
+	strake := measure.Feet(41.5)
+	for joints := 0; joints <= 9; joints++ {
+		pieces := make([]measure.Length, joints+1)
+		rest := strake + run*measure.Length(joints)
+		for i := range pieces {
+			pieces[i] = rest / measure.Length(len(pieces)-i)
+			rest -= pieces[i]
+		}
+		if got := scarf.Joined(pieces, run); got != strake {
+			t.Errorf("%d joints: %v, want %v", joints, got, strake)
+		}
+	}
+	if got := scarf.Joined(nil, run); got != 0 {
+		t.Errorf("no pieces join to %v", got)
+	}
+}
+
+// A piece seen from above has a long point at each end. Turned end for end where
+// it lies, the same face up, it serves the other side of the boat, where that
+// face looks inwards: its outside feathers still point the same way.
+func TestHands(t *testing.T) {
+	for _, f := range []scarf.Feathers{scarf.PointAft, scarf.PointForward} {
+		foreOnOutside := f.OutsideFore()
+		up := foreOnOutside    // starboard, outside face up: the fore feather is on the face that is up
+		turned := !up          // end for end: the end now fore was aft, its feather on the other face
+		portOutside := !turned // the face that is up is the inside face to port
+		if portOutside != foreOnOutside {
+			t.Errorf("feathers %d: a turned piece has its fore feather outside %v, want %v", f, portOutside, foreOnOutside)
+		}
+	}
+	if scarf.PointAft.OutsideFore() || !scarf.PointForward.OutsideFore() {
+		t.Error("outside feathers that point aft lie at the after end")
+	}
+}
+
+func TestSettings(t *testing.T) {
+	r := scarf.DefaultRules()
+	names := map[string]bool{}
+	for _, s := range r.Settings() {
+		if names[s.Name] || s.Name == "" || s.Meaning == "" || s.Source == "" {
+			t.Errorf("setting %+v", s)
+		}
+		names[s.Name] = true
+		if err := s.SetIn(s.Value.String(), s.Value.Unit()); err != nil {
+			t.Errorf("%s does not read its own default: %v", s.Name, err)
+		}
+	}
+	if r != scarf.DefaultRules() {
+		t.Errorf("the defaults set again are %+v", r)
+	}
+	strip, plank := r.Slope(hull.Strips, source.Reading[float64]{}), r.Slope(hull.Planks, source.Reading[float64]{})
+	if own := r.Slope(hull.Planks, source.Is(10.0)); strip != 7 || plank != 12 || own != 10 {
+		t.Errorf("slopes %v, %v and its own %v; want 7, 12 and 10", strip, plank, own)
 	}
 }

@@ -2,7 +2,6 @@ package scarf
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"strakebook/calc/finding"
@@ -22,6 +21,7 @@ type Row struct {
 	Angle     measure.Angle  // of the fence: atan(1/n); 1 in n as rise over run
 	Face      measure.Length // along the cut
 	GlueArea  float64        // of one joint at the greatest width, square inches
+	GlueAll   float64        // of all the joints, each at its own width, square inches
 	Joints    int
 	ForeCuts  int            // on the fore-end saw: one a joint
 	AfterCuts int            // on the after-end saw: one a joint
@@ -38,71 +38,55 @@ type Use struct {
 	Cell      source.Cell
 }
 
-// Steep is a scarf steeper than the rule chosen.
-var Steep = &finding.Kind{
-	Code: "scarf-steep", Severity: finding.Warning, Title: "scarf steeper than the rule",
-	Why:    "A steep scarf puts end grain to end grain: a plain butt keeps about a quarter of the wood's strength (Wood Handbook ch. 10), and a scarf comes near it as it steepens.",
-	Remedy: "flatten the slope, or have the designer pass it and set \"least scarf slope\"",
-}
-
-// NibThick is a nib that leaves no scarf.
-var NibThick = &finding.Kind{
-	Code: "scarf-nib", Severity: finding.Error, Title: "nib leaves no scarf",
-	Why:    "Two nibs of half the thickness leave nothing to glue but end grain.",
-	Remedy: "set \"scarf nib\" to less than half the thinnest plank",
-}
-
 // Table adds up the scarfs of each skin, thickness and slope, in the order of
-// the skins as they come and then by thickness.
+// the skins as they come and then by thickness and slope. A fault is found once
+// a line, at the first use, with the cells of the others beside it.
 func Table(uses []Use, r Rules) ([]Row, finding.List) {
 	var rows []Row
-	var found finding.List
+	var faults []finding.List // of each row
 	var skins []hull.Skin
 	for _, u := range uses {
 		if !slices.Contains(skins, u.Skin) {
 			skins = append(skins, u.Skin)
 		}
 		i := slices.IndexFunc(rows, func(w Row) bool {
-			return w.Skin == u.Skin && w.Thickness == u.Thickness && w.Slope == u.Slope
+			return w.Skin == u.Skin && w.Thickness == u.Thickness && (w.Slope == u.Slope || w.Slope != w.Slope && u.Slope != u.Slope)
 		})
 		if i < 0 {
-			found = append(found, check(u, r)...)
-			rows = append(rows, Row{
-				Skin: u.Skin, Thickness: u.Thickness, Slope: u.Slope,
-				Run: Run(u.Thickness, u.Slope, r.Nib), Angle: Angle(u.Slope),
-				Face: Face(u.Thickness, u.Slope, r.Nib),
-				Gap:  Gap(u.Thickness, u.Slope, r.Nib, r.FenceError),
-			})
-			i = len(rows) - 1
+			i = len(rows)
+			rows = append(rows, row(u, r))
+			faults = append(faults, check(u, r))
 		}
-		w := &rows[i]
-		w.Width = max(w.Width, u.Width)
-		w.GlueArea = w.Width.Inches() * w.Face.Inches()
-		w.Joints += u.Joints
-		w.ForeCuts, w.AfterCuts = w.Joints, w.Joints
+		add(&rows[i], u)
+		for k := range faults[i] {
+			f := &faults[i][k]
+			if u.Cell != f.Cell && !slices.Contains(f.Also, u.Cell) {
+				f.Also = append(f.Also, u.Cell)
+			}
+		}
 	}
 	slices.SortStableFunc(rows, func(a, b Row) int {
 		return cmp.Or(cmp.Compare(slices.Index(skins, a.Skin), slices.Index(skins, b.Skin)),
 			cmp.Compare(a.Thickness, b.Thickness), cmp.Compare(a.Slope, b.Slope))
 	})
-	return rows, found
+	return rows, slices.Concat(faults...)
 }
 
-func check(u Use, r Rules) finding.List {
-	var found finding.List
-	if u.Slope < r.LeastSlope {
-		found = append(found, finding.Finding{
-			Kind: Steep, Cell: u.Cell,
-			Text:     fmt.Sprintf("%s scarfs of %g to 1 are steeper than %g to 1", u.Skin, u.Slope, r.LeastSlope),
-			Reads:    fmt.Sprintf("%g", u.Slope),
-			Suggests: fmt.Sprintf("%g to 1 or flatter", r.LeastSlope),
-		})
+// row is a line of the table before anything is added up on it.
+func row(u Use, r Rules) Row {
+	return Row{
+		Skin: u.Skin, Thickness: u.Thickness, Slope: u.Slope,
+		Run: Run(u.Thickness, u.Slope, r.Nib), Angle: Angle(u.Slope),
+		Face: Face(u.Thickness, u.Slope, r.Nib),
+		Gap:  Gap(u.Thickness, u.Slope, r.Nib, r.FenceError),
 	}
-	if 2*r.Nib >= u.Thickness {
-		found = append(found, finding.Finding{
-			Kind: NibThick, Cell: u.Cell,
-			Text: fmt.Sprintf("a nib of %s in leaves no scarf on %s stock of %s in", measure.InchesText(r.Nib), u.Skin, measure.InchesText(u.Thickness)),
-		})
-	}
-	return found
+}
+
+// add adds a use to its line.
+func add(w *Row, u Use) {
+	w.Width = max(w.Width, u.Width)
+	w.GlueArea = w.Width.Inches() * w.Face.Inches()
+	w.GlueAll += float64(u.Joints) * u.Width.Inches() * w.Face.Inches()
+	w.Joints += u.Joints
+	w.ForeCuts, w.AfterCuts = w.Joints, w.Joints
 }

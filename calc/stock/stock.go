@@ -59,8 +59,8 @@ type End uint8
 // are cut on different saws.
 const (
 	Hood           End = iota // the strake's own end: cut to fit at stem or transom
-	FeatherInside             // a scarf at the fore end: outside feathers point aft
-	FeatherOutside            // a scarf at the after end
+	FeatherInside             // a scarf at the fore end, where outside feathers point aft
+	FeatherOutside            // a scarf at the after end, where they do
 )
 
 // String is the end's words on the cut list.

@@ -70,7 +70,7 @@ func (c *curve) draw(from, to int, tolerance float64) {
 		for i := range v {
 			v[i] = c.p[from+i].coordinate(k)
 		}
-		m := directions(t, v, c.flats(from, to))
+		m := directions(t, v, c.flats(from, to, tolerance))
 		calm(t, v, m, tolerance)
 		for i := range d {
 			set(&d[i], m[i])
@@ -87,16 +87,43 @@ func (c *curve) draw(from, to int, tolerance float64) {
 }
 
 // flats says of each space between the points from one to another whether the
-// curve is straight there: three or more points at the same distance out, or at
-// the same height, as along a wall side, a flat floor or a parallel body.
-func (c *curve) flats(from, to int) []bool {
+// curve is straight there: at the same distance out or at the same height, as
+// along a wall side, a flat floor or a parallel body.
+func (c *curve) flats(from, to int, tolerance float64) []bool {
+	y, z := make([]float64, to-from+1), make([]float64, to-from+1)
+	for i := range y {
+		y[i], z[i] = c.p[from+i].y, c.p[from+i].z
+	}
+	out, up := level(y, tolerance), level(z, tolerance)
 	flat := make([]bool, to-from)
 	for i := from; i < to-1; i++ {
 		a, b, e := c.p[i], c.p[i+1], c.p[i+2]
-		if across := b.minus(a).cross(e.minus(b)); across.length() <= 1e-9*b.from(a)*e.from(b) &&
-			(a.y == b.y && b.y == e.y || a.z == b.z && b.z == e.z) {
-			flat[i-from], flat[i-from+1] = true, true
+		straight := b.minus(a).cross(e.minus(b)).length() <= 1e-9*b.from(a)*e.from(b)
+		k := i - from
+		if straight && (out[k] && out[k+1] || up[k] && up[k+1]) {
+			flat[k], flat[k+1] = true, true
 		}
+	}
+	return flat
+}
+
+// level says of each space of a run of values whether it is level: four values
+// or more alike, or three from which the next goes off by more than rounding, a
+// few steps, would make it. Three alike may be the top of a round.
+func level(v []float64, step float64) []bool {
+	flat := make([]bool, max(0, len(v)-1))
+	for from := 0; from < len(v); {
+		to := from
+		for to+1 < len(v) && v[to+1] == v[from] {
+			to++
+		}
+		sudden := from > 0 && math.Abs(v[from-1]-v[from]) > 4*step || to+1 < len(v) && math.Abs(v[to+1]-v[to]) > 4*step
+		if to-from >= 3 || to-from == 2 && (sudden || len(v) == 3) {
+			for i := from; i < to; i++ {
+				flat[i] = true
+			}
+		}
+		from = to + 1
 	}
 	return flat
 }

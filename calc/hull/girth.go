@@ -26,7 +26,11 @@ func Work(o Offsets, strakes []Strake, r Rules) (*Shape, finding.List) {
 			Do:   "give half-breadths at two waterlines or more, with the deck and the rabbet in both views"}}
 	}
 	s := h.shape()
-	return s, h.gaps()
+	found := h.gaps()
+	n := h.newNet()
+	on := h.skinned(n, h.depths(strakes))
+	s.Moulds, s.Board = h.moulds(n, on), h.board()
+	return s, append(found, h.unskinned(on)...)
 }
 
 // hull is the hull as drawn, in inches.

@@ -53,6 +53,15 @@ func wigleyGirth(x float64) float64 {
 	return math.Sqrt(4+4*a*a)/2 + math.Asinh(a)/a
 }
 
+// planked is a list of strakes: ten strips' worth of first skin 5/8 thick and
+// eight planks of 1 inch.
+func planked() []Strake {
+	return []Strake{
+		{Name: "A", Skin: Strips, Thickness: source.Is(5 * measure.Eighth), Width: source.Is(measure.Inches(4.375)), Count: source.Is(60)},
+		{Name: "1-8", Skin: Planks, Thickness: source.Is(measure.Inch), Count: source.Is(8)},
+	}
+}
+
 // TestWigleyGirths holds girths and the waterline's length to the closed forms.
 func TestWigleyGirths(t *testing.T) {
 	near(t, "closed form", wigleyGirth(5), 2.864356993, 1e-9) // by quadrature
@@ -63,7 +72,7 @@ func TestWigleyGirths(t *testing.T) {
 		{measure.Metre, measure.Millimetre / 100, 0.0002, 0.0001},
 		{measure.Foot, measure.Eighth, 0.001, 0.001},
 	} {
-		s, found := Work(wigley(c.unit, c.step), nil, DefaultRules())
+		s, found := Work(wigley(c.unit, c.step), planked(), DefaultRules())
 		if len(found) > 0 {
 			t.Errorf("found %v", found)
 		}
@@ -128,6 +137,33 @@ func roundOffsets(radius func(x float64) float64) Offsets {
 	}
 	for y := 4.0; y < 24; y += 4 {
 		line(fmt.Sprint("buttock ", y), Height, Buttock, y, func(r float64) float64 { return 36 - math.Sqrt(r*r-y*y) })
+	}
+	return o
+}
+
+// chined is a table of a hull of planes, in inches: a bottom rising 1 in 4 from
+// the keel, a side leaning out 1 in 5 and falling in aft by a taper.
+func chined(taper float64) Offsets {
+	o := Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+	line := func(name string, v View, role Role, at float64, f func(x float64) float64) {
+		l := Line{Name: name, View: v, Role: role, At: source.Is(measure.Inches(at))}
+		for k := range 9 {
+			l.Values = append(l.Values, source.Is(measure.Inches(f(12*float64(k)))))
+		}
+		o.Lines = append(o.Lines, l)
+	}
+	for k := range 9 {
+		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Inches(12 * float64(k)))})
+	}
+	// The chine: z = y/4 on y = 30 - taper x + (z-10)/5.
+	chine := func(x float64) float64 { return (30 - taper*x - 2) / (1 - 0.05) }
+	line("keel", Height, Keel, 0, func(float64) float64 { return 0 })
+	line("chine", Height, Chine, 0, func(x float64) float64 { return chine(x) / 4 })
+	line("chine", HalfBreadth, Chine, 0, chine)
+	line("deck", Height, Deck, 0, func(float64) float64 { return 40 })
+	line("deck", HalfBreadth, Deck, 0, func(x float64) float64 { return 36 - taper*x })
+	for z := 12.0; z < 40; z += 6 {
+		line(fmt.Sprint("WL ", z), HalfBreadth, Waterline, z, func(x float64) float64 { return 30 - taper*x + (z-10)/5 })
 	}
 	return o
 }

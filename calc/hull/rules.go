@@ -15,13 +15,18 @@ type Rules struct {
 	HalfBeam       measure.Length // of a table of fractions; 0 for not set
 	Draft          measure.Length // of a table of fractions; 0 for not set
 	NearBase       measure.Length // a height below this lies on the base line
+	MouldThickness measure.Length
+	MouldFace      MouldFace      // the one that stands on the station line
+	MouldSquare    bool           // moulds are left square on the edge, not bevelled
+	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
 func DefaultRules() Rules {
 	return Rules{
-		Fair:     fair.DefaultRules(),
-		NearBase: measure.Inch / 2, // our choice: a rabbet that has come down to the base is straight from there
+		Fair:           fair.DefaultRules(),
+		NearBase:       measure.Inch / 2,     // our choice: a rabbet that has come down to the base is straight from there
+		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
 }
 
@@ -33,6 +38,10 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
 		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
 		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},
+		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
+		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
+		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},
+		{Name: "floor to base", Meaning: "height of the base line above the floor where the hull is built upside down: heights for the moulds are then from the floor; 0: right way up", Source: "the builder's", Value: setting.Length(&r.FloorToBase, 0, 100*measure.Foot)},
 		{Name: "fairness alarm", Meaning: "an offset is looked into when it lies this many times the table's own scatter off the curve of its neighbours", Source: "our choice, measured: one clean value in 1,741 flagged at 4.5", Value: setting.Number(&r.Fair.Alarm, "scatters", 2, 50)},
 	}
 }

@@ -29,6 +29,11 @@ var (
 		Why:    "Strakes are divided between the rabbet and the sheer; to another line the widths are not the planks'.",
 		Remedy: "add the deck's heights and half-breadths",
 	}
+	MouldSurface = &finding.Kind{
+		Code: "mould-surface", Severity: finding.Note, Title: "moulds without deduction for planking",
+		Why:    "A mould made to the outside of planking makes the boat bigger by the planking on every side.",
+		Remedy: "ask the designer which surface the offsets are to and set \"offsets are to\"",
+	}
 	LineUnused = &finding.Kind{
 		Code: "line-unused", Severity: finding.Note, Title: "line of offsets not used",
 		Why:    "A line whose place is not known cannot be laid on the sections.",
@@ -38,5 +43,5 @@ var (
 
 // shapeKinds is every kind of finding that working out the hull makes.
 func shapeKinds() []*finding.Kind {
-	return []*finding.Kind{HullUnworked, SectionThin, SectionBeyond, GirthFrom, GirthTo, LineUnused}
+	return []*finding.Kind{HullUnworked, SectionThin, SectionBeyond, GirthFrom, GirthTo, MouldSurface, LineUnused}
 }

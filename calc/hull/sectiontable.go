@@ -52,6 +52,7 @@ func newTable(o Offsets, r Rules) *table {
 		}
 	}
 	t.pairs = pairs(o)
+	t.ease()
 	return t
 }
 

@@ -14,6 +14,8 @@ type Shape struct {
 	Stations []Girth
 	Sections []Section
 	Lines    []LineLength
+	Moulds   []Mould
+	Board    []BoardBevel
 	Linings  []Lining
 }
 

@@ -1,0 +1,131 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"strakebook/calc/measure"
+)
+
+// TestWigleyBevels holds the bevel board to the formulas of the Wigley hull:
+// level bevel atan|y_x|, square bevel atan(|y_x| / sqrt(1 + y_z^2)).
+func TestWigleyBevels(t *testing.T) {
+	// The formulas against the table worked with them at x = 5, z = 1: level
+	// 10.619655, square 7.789048.
+	level, square := wigleyBevels(5, 1)
+	near(t, "level", level, 10.619655, 1e-6)
+	near(t, "square", square, 7.789048, 1e-6)
+	for _, c := range []struct {
+		unit, step measure.Length
+		within     float64
+	}{
+		{measure.Metre, measure.Millimetre / 100, 0.02},
+		{measure.Foot, measure.Eighth, 0.4},
+	} {
+		h := draw(wigley(c.unit, c.step), DefaultRules())
+		worst, sum, count := 0.0, 0.0, 0
+		worstLevel := 0.0
+		for _, b := range h.board() {
+			if b.Role != Waterline && b.Role != Deck {
+				continue
+			}
+			var k, wl int
+			fmt.Sscan(b.Station, &k)
+			z := 0.0
+			if b.Role == Waterline {
+				fmt.Sscanf(b.Line, "WL %d", &wl)
+				z = 2 - float64(wl)/4
+			}
+			if k == 0 || k == 20 || wl == 0 && b.Role == Waterline {
+				continue // inside the table
+			}
+			level, square := wigleyBevels(float64(k)-10, z)
+			off := math.Abs(float64(b.Square) - square)
+			worst, count, sum = max(worst, off), count+1, sum+off*off
+			worstLevel = max(worstLevel, math.Abs(float64(b.Level)-level))
+		}
+		if count != 19*9 {
+			t.Fatalf("%d bevels", count)
+		}
+		t.Logf("square bevels out by %.4f at worst, %.4f in the mean of squares, level by %.4f", worst, math.Sqrt(sum/float64(count)), worstLevel)
+		if worst > c.within || worstLevel > c.within {
+			t.Errorf("bevels are out by %.4f degrees square and %.4f level, more than %.4f", worst, worstLevel, c.within)
+		}
+	}
+}
+
+// wigleyBevels is the level and square bevel at x from midships and z down.
+func wigleyBevels(x, z float64) (level, square float64) {
+	yx := 2.5 * (2 * math.Abs(x) / 100) * (1 - z*z/4)
+	yz := 2.5 * (1 - x*x/100) * (2 * z / 4)
+	return math.Atan(yx) * 180 / math.Pi, math.Atan(yx/math.Hypot(1, yz)) * 180 / math.Pi
+}
+
+// TestParallel holds the deduction of the planking to a plane's, a cylinder's and
+// a cone's own: on a round the radius less the thickness over the cosine of the
+// slope of its side, where t sqrt(1 + y_x^2 + y_z^2) along the level is out by up
+// to three eighths.
+func TestParallel(t *testing.T) {
+	const thick = 1.625
+	for _, slope := range []float64{0, 0.1} {
+		radius := func(x float64) float64 { return 36 - slope*x }
+		h := draw(roundOffsets(radius), DefaultRules())
+		n := h.newNet()
+		first := 0.0
+		for k := range h.o.Stations {
+			r := radius(h.x[k])
+			inner := r - thick*math.Hypot(1, slope)
+			c := h.parallel(n, k, thick, 0)
+			for i := range 101 {
+				p := c.at(c.t[len(c.t)-1] * float64(i) / 100)
+				near(t, "radius inside", math.Hypot(p.y, 36-p.z), inner, 1./64)
+			}
+			near(t, "girth inside", c.length(), inner*math.Pi/2, inner*1e-4)
+			for z := 8.0; z <= 30; z += 2 { // below the axis
+				if z > inner {
+					continue
+				}
+				q, ok := c.nearest(point{h.x[k], r, 36 - z}, func(p point) float64 { return p.z - (36 - z) })
+				want := math.Sqrt(inner*inner - z*z)
+				if !ok {
+					t.Fatalf("no half-breadth at %v", z)
+				}
+				near(t, "half-breadth inside", q.y, want, 1./64)
+				y := math.Sqrt(r*r - z*z)
+				level := thick * math.Sqrt(1+(r*slope/y)*(r*slope/y)+z*z/(y*y))
+				first = max(first, math.Abs(y-level-want))
+			}
+			out := h.parallel(n, k, -thick, 0)
+			near(t, "girth outside", out.length(), (r+thick*math.Hypot(1, slope))*math.Pi/2, r*1e-4)
+		}
+		t.Logf("along the level the first order is out by %.3f in", first)
+	}
+}
+
+// TestParallelPlane lays planking into a flat-sided, hard-chined hull: a bottom
+// rising 1 in 4 and a side leaning out 1 in 5, the same at every station but for
+// a taper of 1 in 10.
+func TestParallelPlane(t *testing.T) {
+	o := chined(0.1)
+	h := draw(o, DefaultRules())
+	n := h.newNet()
+	const thick = 1.0
+	for k := range h.o.Stations {
+		c := h.parallel(n, k, thick, 0)
+		// The planes by their squares: bottom z - y/4 = 0, side y - 30 + x/10 - (z-10)/5 = 0.
+		bottom := point{0, -0.25, 1}.unit()
+		side := point{0.1, 1, -0.2}.unit()
+		for i := range 201 {
+			p := c.at(c.t[len(c.t)-1] * float64(i) / 200)
+			inBottom := p.dot(bottom) - 0
+			inSide := -(p.minus(point{0, 30, 10}).dot(side))
+			if math.Abs(min(inBottom, inSide)-thick) > 1./64 {
+				t.Fatalf("%v lies %.4f inside the bottom and %.4f inside the side", p, inBottom, inSide)
+			}
+		}
+		if len(c.corners()) != 1 {
+			t.Errorf("%d corners", len(c.corners()))
+		}
+	}
+}

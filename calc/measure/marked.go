@@ -41,6 +41,9 @@ func metricUnit(mark string) Unit {
 
 // marked reads a text that shows its own unit; ok is false where it shows none.
 func marked(t string, comma bool) (l Length, ok bool, err error) {
+	if !strings.ContainsAny(t, "0123456789") {
+		return 0, false, nil
+	}
 	t = strings.ToLower(t)
 	comma = comma || loneComma(t)
 	if m := metricMarked.FindStringSubmatch(t); m != nil {
@@ -98,6 +101,9 @@ func feetAndInches(m []string, comma bool) (Length, error) {
 // form is decided over a table.
 func Notations(text string) []Notation {
 	t := Fold(text)
+	if !strings.ContainsAny(t, "0123456789") {
+		return nil
+	}
 	if _, ok, err := marked(t, loneComma(t)); ok {
 		if !readOr(err) {
 			return nil

@@ -12,7 +12,9 @@ import (
 // girths, true lengths, and how each skin in the list of strakes is lined off.
 // What could not be worked out is found with what it would need; the shape is
 // nil where no section could be drawn.
-func Work(o Offsets, strakes []Strake, r Rules) (*Shape, finding.List) {
+//
+// Marks, where given, are the builder's own of where the seams run.
+func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, finding.List) {
 	full, ok := scaled(o, r)
 	if !ok {
 		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
@@ -30,7 +32,10 @@ func Work(o Offsets, strakes []Strake, r Rules) (*Shape, finding.List) {
 	n := h.newNet()
 	on := h.skinned(n, h.depths(strakes))
 	s.Moulds, s.Board = h.moulds(n, on), h.board()
-	return s, append(found, h.unskinned(on)...)
+	found = append(found, h.unskinned(on)...)
+	linings, f := h.linings(strakes, marks, on)
+	s.Linings = linings
+	return s, append(found, f...)
 }
 
 // hull is the hull as drawn, in inches.

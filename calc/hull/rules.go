@@ -16,8 +16,18 @@ type Rules struct {
 	Draft          measure.Length // of a table of fractions; 0 for not set
 	NearBase       measure.Length // a height below this lies on the base line
 	MouldThickness measure.Length
-	MouldFace      MouldFace      // the one that stands on the station line
-	MouldSquare    bool           // moulds are left square on the edge, not bevelled
+	MouldFace      MouldFace // the one that stands on the station line
+	MouldSquare    bool      // moulds are left square on the edge, not bevelled
+	LiningPlanks   Method
+	LiningStrips   Method
+	StripsFrom     string         // the line of the offsets that the first strip lies along; "" the sheer
+	SumWithin      measure.Length // widths may differ so much from the girth together
+	SeamWithin     measure.Length // a mark may lie so far off the curve of its neighbours
+	LightWater     measure.Length // height of the light waterline; 0 for not set
+	WidestTopside  measure.Length
+	WidestBilge    measure.Length
+	WidestBottom   measure.Length
+	NarrowestPlank measure.Length
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
 
@@ -26,6 +36,12 @@ func DefaultRules() Rules {
 	return Rules{
 		Fair:           fair.DefaultRules(),
 		NearBase:       measure.Inch / 2,     // our choice: a rabbet that has come down to the base is straight from there
+		SumWithin:      measure.Inch / 4,     // our choice: what a skin of planks takes up unnoticed
+		SeamWithin:     3 * measure.Eighth,   // our choice: a hollow the eye sees
+		WidestTopside:  6 * measure.Inch,     // Great Lakes insurers' rules 1866, Outside Plank
+		WidestBilge:    8 * measure.Inch,     // the same
+		WidestBottom:   10 * measure.Inch,    // the same
+		NarrowestPlank: 3 * measure.Inch / 2, // common practice, no source
 		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
 }
@@ -38,6 +54,16 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
 		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
 		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},
+		{Name: "planks lined off", Meaning: "how planks are lined off: as listed (by their widths by station where given, else in equal shares), equal shares of the girth, or parallel strakes of the widths listed from the sheer down", Source: "common practice, no source", Value: setting.Choice(&r.LiningPlanks, "as listed", "builder's marks", "equal shares", "parallel strakes")},
+		{Name: "strips lined off", Meaning: "how strips are lined off: as listed (parallel), equal shares or parallel strakes", Source: "common practice, no source", Value: setting.Choice(&r.LiningStrips, "as listed", "builder's marks", "equal shares", "parallel strakes")},
+		{Name: "strips from", Meaning: "the line of the offsets the first strip is laid along, as the offsets name it; empty: the sheer", Source: "common practice, no source", Value: setting.Text(&r.StripsFrom)},
+		{Name: "widths within", Meaning: "how far a station's widths together may differ from its girth", Source: "our choice", Value: setting.Length(&r.SumWithin, 0, measure.Foot)},
+		{Name: "seams within", Meaning: "how far a mark of a seam may lie off the curve of its neighbours", Source: "our choice", Value: setting.Length(&r.SeamWithin, 0, measure.Foot)},
+		{Name: "light waterline", Meaning: "height of the light waterline above base, where the topsides begin; 0: not set", Source: "the designer's", Value: setting.Length(&r.LightWater, 0, 100*measure.Foot)},
+		{Name: "widest topside plank", Meaning: "above the light waterline; 0: no limit", Source: "Great Lakes insurers' rules 1866, Outside Plank", Value: setting.Length(&r.WidestTopside, 0, 3*measure.Foot)},
+		{Name: "widest bilge plank", Meaning: "from the light waterline to the turn of the bilge; 0: no limit", Source: "Great Lakes insurers' rules 1866, Outside Plank", Value: setting.Length(&r.WidestBilge, 0, 3*measure.Foot)},
+		{Name: "widest bottom plank", Meaning: "below the turn of the bilge; 0: no limit", Source: "Great Lakes insurers' rules 1866, Outside Plank", Value: setting.Length(&r.WidestBottom, 0, 3*measure.Foot)},
+		{Name: "narrowest plank", Meaning: "at any station; 0: no limit", Source: "common practice, no source", Value: setting.Length(&r.NarrowestPlank, 0, 3*measure.Foot)},
 		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},

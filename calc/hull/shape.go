@@ -58,6 +58,7 @@ type Lining struct {
 	By      Method
 	Strakes []Lined // from the sheer down
 	Seams   []Seam  // one more than the strakes: the sheer first, the last at the rabbet or above what remains
+	Left    []measure.Length // below the last strake, a station each
 }
 
 // Lined is one strake between the seam above and the seam below it.
@@ -73,7 +74,6 @@ type Seam struct {
 	Length measure.Length
 	Points []SeamPoint // a station each
 	run    *curve
-	first  int // the station of the curve's first point
 }
 
 // SeamPoint is where a seam crosses a station.

@@ -1,0 +1,245 @@
+package hull
+
+import (
+	"math"
+	"slices"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// SeamMarks is the builder's own marks of where the seams of a skin run.
+type SeamMarks struct {
+	Skin     Skin
+	Side     Side
+	Kind     MarkKind
+	Surface  Surface // the one they were measured on; unstated: that of the skin
+	Stations []Station
+	Seams    []SeamMark // from the sheer down
+	Cell     source.Cell
+}
+
+// SeamMark is the marks of one strake: its width at each station, or the girth
+// to its lower edge.
+type SeamMark struct {
+	Strake string
+	Values []source.Reading[measure.Length] // a station each
+	Cell   source.Cell
+}
+
+// MarkKind is what marks are.
+type MarkKind uint8
+
+// The kinds of marks.
+const (
+	MarkWidths     MarkKind = iota // of the strakes
+	MarkFromSheer                  // girth from the sheer down to the strake's lower edge
+	MarkFromRabbet                 // girth from the rabbet up to it
+)
+
+// String is the kind's words.
+func (k MarkKind) String() string {
+	return [...]string{"widths", "girths from the sheer", "girths from the rabbet"}[k]
+}
+
+// lined is one skin of one side being lined off, in inches.
+type lined struct {
+	skin     Skin
+	side     Side
+	on       Surface
+	by       Method
+	names    []string
+	sections []*curve    // on the skin's surface, a station each; nil where there is none
+	girth    []float64   // a station each
+	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
+	want     [][]float64 // of parallel strakes: down as if the hull went on
+	bow      endLine
+	stern    endLine
+	cell     source.Cell
+}
+
+// linings lines off every skin of the list of strakes.
+func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Lining, finding.List) {
+	if !h.placed {
+		return nil, nil
+	}
+	var all []Lining
+	var found finding.List
+	for _, g := range groups(strakes) {
+		l := h.newLined(g, marks, on)
+		found = append(found, h.divide(l, g.strakes, marks)...)
+		lining := h.lining(l)
+		found = append(found, h.widths(lining, l)...)
+		all = append(all, lining)
+	}
+	return all, found
+}
+
+// group is the rows of one skin that hang on one side, or on both alike.
+type group struct {
+	skin    Skin
+	side    Side
+	strakes []Strake
+}
+
+// groups is the list of strakes by skin, and by side where the sides differ.
+func groups(strakes []Strake) []group {
+	var all []group
+	var skins []Skin
+	for _, s := range strakes {
+		if !slices.Contains(skins, s.Skin) {
+			skins = append(skins, s.Skin)
+		}
+	}
+	for _, skin := range skins {
+		var both, port, starboard []Strake
+		for _, s := range strakes {
+			if s.Skin != skin {
+				continue
+			}
+			switch s.Side {
+			case Port:
+				port = append(port, s)
+			case Starboard:
+				starboard = append(starboard, s)
+			default:
+				both = append(both, s)
+				port, starboard = append(port, s), append(starboard, s)
+			}
+		}
+		if len(port) == len(both) && len(starboard) == len(both) {
+			all = append(all, group{skin, BothSides, both})
+			continue
+		}
+		if len(starboard) > 0 {
+			all = append(all, group{skin, Starboard, starboard})
+		}
+		if len(port) > 0 {
+			all = append(all, group{skin, Port, port})
+		}
+	}
+	return all
+}
+
+// newLined makes ready to line off a group on its surface.
+func (h *hull) newLined(g group, marks []SeamMarks, on skinned) *lined {
+	l := &lined{skin: g.skin, side: g.side, on: h.surfaceOf(g.skin, on), by: h.method(g, marks)}
+	if len(g.strakes) > 0 {
+		l.cell = g.strakes[0].Cell
+	}
+	for _, s := range g.strakes {
+		l.names = append(l.names, s.Names()...)
+	}
+	if m, ok := marksOf(g, marks); ok && m.Surface != SurfaceUnstated && on.sections[m.Surface] != nil {
+		l.on = m.Surface
+	}
+	l.sections = on.sections[l.on]
+	if l.on == SurfaceUnstated || l.sections == nil {
+		l.sections = h.own()
+	}
+	for _, c := range l.sections {
+		if c == nil {
+			l.girth = append(l.girth, 0)
+			continue
+		}
+		l.girth = append(l.girth, c.length())
+	}
+	l.bow, l.stern = h.endLine(l, 1), h.endLine(l, -1)
+	return l
+}
+
+// own is the sections on the surface of the offsets.
+func (h *hull) own() []*curve {
+	all := make([]*curve, len(h.sections))
+	for k, s := range h.sections {
+		all[k] = s.line
+	}
+	return all
+}
+
+// surfaceOf is the surface a skin's inside faces lie on, on which it is lined
+// off: strips on the moulds, what is laid over them between the skins.
+func (h *hull) surfaceOf(skin Skin, on skinned) Surface {
+	want := InsidePlanking
+	if skin != Strips && on.sections[BetweenSkins] != nil {
+		want = BetweenSkins
+	}
+	if on.sections[want] != nil {
+		return want
+	}
+	if h.o.Surface != SurfaceUnstated {
+		return h.o.Surface
+	}
+	return h.r.OffsetsTo
+}
+
+// method is how a group is lined off.
+func (h *hull) method(g group, marks []SeamMarks) Method {
+	if _, ok := marksOf(g, marks); ok {
+		return ByMarks
+	}
+	way := h.r.LiningPlanks
+	if g.skin == Strips {
+		way = h.r.LiningStrips
+	}
+	if way == ByShares || way == ByWidths {
+		return way
+	}
+	every := len(g.strakes) > 0
+	for _, s := range g.strakes {
+		every = every && len(s.WidthAt) > 1
+	}
+	switch {
+	case every:
+		return ByMarks
+	case g.skin == Strips:
+		return ByWidths
+	}
+	return ByShares
+}
+
+// marksOf is the builder's marks for a group.
+func marksOf(g group, marks []SeamMarks) (SeamMarks, bool) {
+	for _, m := range marks {
+		if m.Skin == g.skin && (m.Side == BothSides || g.side == BothSides || m.Side == g.side) && len(m.Seams) > 0 {
+			return m, true
+		}
+	}
+	return SeamMarks{}, false
+}
+
+// divide finds where the seams lie at every station.
+func (h *hull) divide(l *lined, strakes []Strake, marks []SeamMarks) finding.List {
+	switch l.by {
+	case ByMarks:
+		if m, ok := marksOf(group{skin: l.skin, side: l.side}, marks); ok {
+			return h.byMarks(l, m)
+		}
+		return h.byMarks(l, listedMarks(l, strakes))
+	case ByWidths:
+		return h.byWidths(l, strakes)
+	}
+	h.byShares(l)
+	return nil
+}
+
+// byShares gives every strake an equal share of the girth at each station; where
+// the sections are cut short by the stem or the stern post, of the girth as far as
+// the strakes that end on these have not yet ended.
+func (h *hull) byShares(l *lined) {
+	n := len(l.names)
+	l.down = make([][]float64, n+1)
+	for j := range l.down {
+		l.down[j] = make([]float64, len(l.girth))
+		share := float64(j) / float64(n)
+		for k, girth := range l.girth {
+			reach := min(l.bow.reach[k], l.stern.reach[k])
+			if l.sections[k] == nil || reach < 1 && share > reach*(1-1e-9) {
+				l.down[j][k] = math.NaN()
+				continue
+			}
+			l.down[j][k] = girth * min(1, share/reach)
+		}
+	}
+}

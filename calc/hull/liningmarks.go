@@ -1,0 +1,163 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"gonum.org/v1/gonum/interp"
+
+	"strakebook/calc/fair"
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+)
+
+// byMarks lays the seams on the builder's own marks. Between the stations marked
+// the marks are drawn on smoothly; before the first and after the last nothing is.
+func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
+	n := len(m.Seams)
+	l.names = make([]string, n)
+	l.down = make([][]float64, n+1)
+	l.down[0] = make([]float64, len(l.girth))
+	for k := range l.girth {
+		if l.sections[k] == nil {
+			l.down[0][k] = math.NaN()
+		}
+	}
+	var found finding.List
+	for j, s := range m.Seams {
+		l.names[j] = s.Strake
+		marked := h.spread(m.Stations, s)
+		row := make([]float64, len(l.girth))
+		for k, girth := range l.girth {
+			switch {
+			case l.sections[k] == nil:
+				row[k] = math.NaN()
+			case m.Kind == MarkWidths:
+				row[k] = l.down[j][k] + marked[k]
+			case m.Kind == MarkFromRabbet:
+				row[k] = girth - marked[k]
+			default:
+				row[k] = marked[k]
+			}
+			if row[k] > girth+h.r.SumWithin.Inches() || row[k] < l.down[j][k] {
+				row[k] = math.NaN()
+			}
+		}
+		l.down[j+1] = row
+		found = append(found, h.humps(m, s)...)
+	}
+	return append(found, h.sums(l, m)...)
+}
+
+// spread is a strake's marks at every station of the hull; NaN beyond them.
+func (h *hull) spread(stations []Station, s SeamMark) []float64 {
+	var x, v []float64
+	for k, st := range h.o.Stations {
+		for i, m := range stations {
+			if strings.EqualFold(m.Name, st.Name) && i < len(s.Values) && s.Values[i].OK() {
+				x, v = append(x, h.x[k]), append(v, s.Values[i].Value.Inches())
+			}
+		}
+	}
+	all := make([]float64, len(h.x))
+	var c interp.FritschButland
+	drawn := len(x) > 1 && increasing(x) && c.Fit(x, v) == nil
+	for k, at := range h.x {
+		all[k] = math.NaN()
+		if drawn && at >= x[0] && at <= x[len(x)-1] {
+			all[k] = c.Predict(at)
+		}
+	}
+	return all
+}
+
+func increasing(x []float64) bool {
+	for i := 1; i < len(x); i++ {
+		if x[i] <= x[i-1] {
+			return false
+		}
+	}
+	return true
+}
+
+// humps finds the marks at which a seam has a hollow or a hump: those farther off
+// the curve of their neighbours than the yard allows.
+func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
+	row := fair.Row{}
+	var at []int
+	for i, st := range m.Stations {
+		if k := h.station(st.Name); k >= 0 && i < len(s.Values) && (len(row.X) == 0 || h.x[k] > row.X[len(row.X)-1]) {
+			row.X, row.Y, row.Given = append(row.X, h.x[k]), append(row.Y, s.Values[i].Value.Inches()), append(row.Given, s.Values[i].OK())
+			at = append(at, i)
+		}
+	}
+	worst, off := -1, h.r.SeamWithin.Inches()
+	for i := range at {
+		want, ok := fair.Fill(without(row, i), i)
+		if d := math.Abs(row.Y[i] - want); ok && row.Given[i] && d > off {
+			worst, off = i, d
+		}
+	}
+	if worst < 0 {
+		return nil
+	}
+	v := s.Values[at[worst]]
+	want, _ := fair.Fill(without(row, worst), worst)
+	word := "hump"
+	if (v.Value.Inches() < want) != (m.Kind == MarkFromRabbet) {
+		word = "hollow"
+	}
+	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.o.Form.Write(measure.Inches(want).Round(measure.Sixteenth)),
+		Text: fmt.Sprintf("the seam below strake %s has a %s at station %s", s.Strake, word, m.Stations[at[worst]].Name)}}
+}
+
+// without is a row with one value withdrawn.
+func without(r fair.Row, i int) fair.Row {
+	r.Given = append([]bool{}, r.Given...)
+	r.Given[i] = false
+	return r
+}
+
+// station is the place of the station of a name, -1 where there is none.
+func (h *hull) station(name string) int {
+	for k, s := range h.o.Stations {
+		if strings.EqualFold(s.Name, name) {
+			return k
+		}
+	}
+	return -1
+}
+
+// sums holds the widths marked at each station against the girth there.
+func (h *hull) sums(l *lined, m SeamMarks) finding.List {
+	if m.Kind != MarkWidths {
+		return nil
+	}
+	var found finding.List
+	for i, st := range m.Stations {
+		k := h.station(st.Name)
+		if k < 0 || l.sections[k] == nil {
+			continue
+		}
+		sum, every := measure.Length(0), true
+		for _, s := range m.Seams {
+			every = every && i < len(s.Values) && s.Values[i].OK()
+			if every {
+				sum += s.Values[i].Value
+			}
+		}
+		girth := measure.Inches(l.girth[k])
+		if !every || (sum-girth).Abs() <= h.r.SumWithin {
+			continue
+		}
+		word := "more"
+		if sum < girth {
+			word = "less"
+		}
+		found = append(found, finding.Finding{Kind: LiningSum, Cell: m.Seams[0].Values[i].Cell, Reads: h.o.Form.Write(sum), Suggests: h.o.Form.Write(girth.Round(measure.Sixteenth)),
+			Text: fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth", l.skin, st.Name,
+				h.o.Form.Write(sum), h.o.Form.Write((sum - girth).Abs().Round(measure.Sixteenth)), word)})
+	}
+	return found
+}

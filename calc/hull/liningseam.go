@@ -1,0 +1,181 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+
+	"strakebook/calc/measure"
+)
+
+// lining draws the seams through their places at the stations.
+func (h *hull) lining(l *lined) Lining {
+	out := Lining{Skin: l.skin, Side: l.side, On: l.on, By: l.by}
+	if len(l.names) == 0 {
+		return out
+	}
+	for j := range l.down {
+		out.Seams = append(out.Seams, h.seam(l, j))
+	}
+	for j, name := range l.names {
+		s := Lined{Name: name, Length: max(out.Seams[j].Length, out.Seams[j+1].Length)}
+		for k := range h.x {
+			upper, lower := l.down[j][k], l.down[j+1][k]
+			switch {
+			case math.IsNaN(upper) && !math.IsNaN(lower) && l.by == ByWidths:
+				upper = 0 // it runs out at the sheer
+			case math.IsNaN(lower) && !math.IsNaN(upper) && l.by == ByWidths:
+				lower = l.girth[k] // it runs out at the rabbet
+			}
+			w := measure.Length(0)
+			if !math.IsNaN(upper) && !math.IsNaN(lower) {
+				w = measure.Inches(lower - upper)
+			}
+			s.Widths = append(s.Widths, w)
+		}
+		out.Strakes = append(out.Strakes, s)
+	}
+	last := l.down[len(l.down)-1]
+	for k, girth := range l.girth {
+		left := measure.Length(0)
+		if !math.IsNaN(last[k]) {
+			left = measure.Inches(girth - last[k])
+		}
+		out.Left = append(out.Left, left.Round(measure.SixtyFourth))
+	}
+	return out
+}
+
+// seam is one seam as a curve along the hull. Where it leaves the hull and comes
+// back, as strips above the line they start on do, its longest run is the curve
+// and its length that of all.
+func (h *hull) seam(l *lined, j int) Seam {
+	s := Seam{Name: seamName(l.names, j), Points: make([]SeamPoint, len(h.x))}
+	total := 0.0
+	for _, run := range l.runs(j) {
+		var points []point
+		if p, ok := h.end(l, j, run[0], -1); ok {
+			points = append(points, p)
+		}
+		for _, k := range run {
+			c := l.sections[k]
+			p := c.at(c.place(c.length() - l.down[j][k]))
+			s.Points[k] = SeamPoint{Crosses: true, Out: measure.Inches(p.y), Up: measure.Inches(p.z), Girth: measure.Inches(l.down[j][k])}
+			points = append(points, p)
+		}
+		if p, ok := h.end(l, j, run[len(run)-1], 1); ok {
+			points = append(points, p)
+		}
+		if points = apart(points); len(points) < 2 {
+			continue
+		}
+		c := newCurve(points, nil, math.Inf(1))
+		total += c.length()
+		if s.run == nil || c.length() > s.run.length() {
+			s.run = c
+		}
+		s.measure(c, h.x)
+	}
+	s.Length = measure.Inches(total)
+	return s
+}
+
+// measure sets how far each station lies along a run from its fore end.
+func (s *Seam) measure(c *curve, x []float64) {
+	for i, p := range c.p {
+		for k := range x {
+			if x[k] == p.x && s.Points[k].Crosses {
+				s.Points[k].Along = measure.Inches(c.s[i])
+			}
+		}
+	}
+}
+
+// runs is the stations a seam crosses, in unbroken runs; a station without a
+// section breaks none.
+func (l *lined) runs(j int) [][]int {
+	var all [][]int
+	open := false
+	for k, d := range l.down[j] {
+		switch {
+		case l.sections[k] == nil:
+		case math.IsNaN(d):
+			open = false
+		case open:
+			all[len(all)-1] = append(all[len(all)-1], k)
+		default:
+			all, open = append(all, []int{k}), true
+		}
+	}
+	return all
+}
+
+// end is where a seam runs out beyond its last station, going forward with a step
+// of -1 or aft with 1: on the stem, along the rabbet, or at the sheer. It is not
+// ok where it ends at the station or where is not known.
+func (h *hull) end(l *lined, j, k, step int) (point, bool) {
+	o := k + step
+	if !h.has(o) {
+		return point{}, false
+	}
+	e := l.bow
+	if step > 0 {
+		e = l.stern
+	}
+	if l.by == ByShares {
+		if share := float64(j) / float64(len(l.names)); share > e.reach[o] && share < e.reach[k] {
+			return e.hood(share)
+		}
+		if j == 0 && l.sections[o] == nil && e.line != nil && o == e.first {
+			return e.line.p[0], true
+		}
+		return point{}, false
+	}
+	here, girth := l.down[j][k], l.girth[o]
+	there := here
+	if l.want != nil {
+		there = l.want[j][o]
+	}
+	if l.sections[o] == nil && (e.line == nil || o != e.first) {
+		return point{}, false
+	}
+	switch {
+	case there >= girth && there-girth+l.girth[k]-here > 0:
+		part := (l.girth[k] - here) / (there - girth + l.girth[k] - here)
+		return h.edgeAt(l, k, o, part, false)
+	case there < 0:
+		return h.edgeAt(l, k, o, here/(here-there), true)
+	}
+	return point{}, false
+}
+
+// edgeAt is the place on the rabbet, or the sheer, a part of the way from one
+// station to the next.
+func (h *hull) edgeAt(l *lined, k, o int, part float64, sheer bool) (point, bool) {
+	var p []point
+	for i, c := range l.sections {
+		switch {
+		case c != nil && sheer:
+			p = append(p, c.p[len(c.p)-1])
+		case c != nil:
+			p = append(p, c.p[0])
+		case i == o && len(h.sections[i].points) > 0:
+			p = append(p, h.sections[i].points[0].point)
+		}
+	}
+	if len(p) < 2 {
+		return point{}, false
+	}
+	x := h.x[k] + part*(h.x[o]-h.x[k])
+	return newCurve(p, nil, h.step).nearest(point{x: x}, func(q point) float64 { return q.x - x })
+}
+
+// seamName is a seam's name: between the strakes above and below it.
+func seamName(names []string, j int) string {
+	switch {
+	case j == 0:
+		return "sheer"
+	case j == len(names):
+		return "below " + names[j-1]
+	}
+	return fmt.Sprintf("%s/%s", names[j-1], names[j])
+}

@@ -1,0 +1,204 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// byWidths lays parallel strakes of their own widths, from the sheer down or, for
+// strips, both ways from the line they are to start on.
+func (h *hull) byWidths(l *lined, strakes []Strake) finding.List {
+	var w []float64
+	for _, s := range strakes {
+		for range s.Names() {
+			w = append(w, s.widest().Inches())
+		}
+	}
+	if len(w) == 0 || w[0] <= 0 {
+		l.names = nil
+		return finding.List{{Kind: HullUnworked, Cell: l.cell, Do: "write the strakes' width",
+			Text: fmt.Sprintf("the %s skin is not lined off: its strakes have no width", l.skin)}}
+	}
+	start, found := h.startLine(l)
+	most, above := 0.0, 0.0
+	for k, girth := range l.girth {
+		if l.sections[k] != nil {
+			most, above = max(most, girth-start[k]), max(above, start[k])
+		}
+	}
+	up := int(math.Ceil(above/w[0] - 1e-9))
+	listed := len(w)
+	if len(strakes) == 1 && !strakes[0].Count.OK() {
+		listed = 0 // one row for the whole skin: its strakes are counted here
+	}
+	l.names, l.down, l.want = nil, nil, nil
+	at := -float64(up) * w[0]
+	for j := 0; ; j++ {
+		row, want := make([]float64, len(l.girth)), make([]float64, len(l.girth))
+		for k, girth := range l.girth {
+			row[k], want[k] = start[k]+at, start[k]+at
+			if l.sections[k] == nil || row[k] < -1e-9 || row[k] > girth*(1+1e-9) {
+				row[k] = math.NaN()
+			}
+		}
+		l.down, l.want = append(l.down, row), append(l.want, want)
+		if at >= most-1e-6 || listed > 0 && j == listed || j == mostAlike {
+			break
+		}
+		width := w[min(j, len(w)-1)]
+		if width <= 0 {
+			break
+		}
+		at += width
+		l.names = append(l.names, stripName(strakes, j, listed))
+	}
+	return append(found, h.countStrips(l, listed, up, most-at)...)
+}
+
+// stripName is the name of the strake so many from the top.
+func stripName(strakes []Strake, j, listed int) string {
+	if listed == 0 {
+		return fmt.Sprint(j + 1)
+	}
+	for _, s := range strakes {
+		names := s.Names()
+		if j < len(names) {
+			return names[j]
+		}
+		j -= len(names)
+	}
+	return fmt.Sprint(j + 1)
+}
+
+// startLine is the girth from the sheer, at each station, of the line the strips
+// start on.
+func (h *hull) startLine(l *lined) ([]float64, finding.List) {
+	start := make([]float64, len(l.girth))
+	name := h.r.StripsFrom
+	if l.skin != Strips || name == "" || strings.EqualFold(name, "sheer") {
+		return start, nil
+	}
+	for _, p := range h.pairs {
+		if !strings.EqualFold(p.name, name) {
+			continue
+		}
+		for k, c := range l.sections {
+			at, ok := h.place(p, k)
+			if c == nil {
+				continue
+			}
+			if !ok {
+				start[k] = math.NaN()
+				continue
+			}
+			start[k] = c.length() - c.lengthTo(c.closestTo(at))
+		}
+		fill(h.x, start)
+		return start, nil
+	}
+	return start, finding.List{{Kind: HullUnworked, Cell: l.cell, Reads: name, Do: "name a line of the offsets in \"strips from\"",
+		Text: fmt.Sprintf("strips are to start on %q, which is no line of the offsets: they are started at the sheer", name)}}
+}
+
+// fill carries values on level, and straight between, to where they are not
+// known.
+func fill(x, v []float64) {
+	last := -1
+	for k := range v {
+		if math.IsNaN(v[k]) {
+			continue
+		}
+		for i := last + 1; i < k; i++ {
+			if last < 0 {
+				v[i] = v[k]
+			} else {
+				v[i] = v[last] + (v[k]-v[last])*(x[i]-x[last])/(x[k]-x[last])
+			}
+		}
+		last = k
+	}
+	for i := last + 1; i < len(v); i++ {
+		v[i] = 0
+		if last >= 0 {
+			v[i] = v[last]
+		}
+	}
+}
+
+// closestTo is the t of the place on the curve closest to a point near it.
+func (c *curve) closestTo(p point) float64 {
+	const parts = 8
+	best, least := 0.0, math.Inf(1)
+	for i := range len(c.t) - 1 {
+		for j := range parts + 1 {
+			t := c.t[i] + (c.t[i+1]-c.t[i])*float64(j)/parts
+			if d := c.at(t).from(p); d < least {
+				best, least = t, d
+			}
+		}
+	}
+	for range 10 { // square to the curve
+		way := c.along(best)
+		step := p.minus(c.at(best)).dot(way) / way.dot(way)
+		best = max(0, min(c.t[len(c.t)-1], best+step))
+		if math.Abs(step) < 1e-9 {
+			break
+		}
+	}
+	return best
+}
+
+// widest is a strake's width where it is widest.
+func (s Strake) widest() measure.Length {
+	w := s.Width.Value
+	for _, v := range s.Widths {
+		if v.OK() {
+			w = max(w, v.Value)
+		}
+	}
+	return w
+}
+
+// countStrips says how many strips the skin takes against those listed.
+func (h *hull) countStrips(l *lined, listed, up int, left float64) finding.List {
+	switch {
+	case listed == 0 || l.skin != Strips:
+		return nil
+	case left > h.r.SumWithin.Inches():
+		return finding.List{{Kind: LiningSum, Cell: l.cell,
+			Text: fmt.Sprintf("the %d strips listed stop %s in short of the rabbet at the fullest station", listed, measure.Angle(left).Write())}}
+	case listed > len(l.names):
+		return finding.List{{Kind: LiningSum, Cell: l.cell,
+			Text: fmt.Sprintf("%d strips a side cover the hull at its fullest station and %d are listed", len(l.names), listed)}}
+	}
+	return nil
+}
+
+// listedMarks is the widths by station of the list of strakes as marks.
+func listedMarks(l *lined, strakes []Strake) SeamMarks {
+	m := SeamMarks{Skin: l.skin, Side: l.side, Cell: l.cell}
+	for _, s := range strakes {
+		if len(m.Stations) == 0 {
+			m.Stations = s.WidthAt
+		}
+	}
+	for _, s := range strakes {
+		values := make([]source.Reading[measure.Length], len(m.Stations))
+		for i, st := range m.Stations {
+			for k, w := range s.WidthAt {
+				if strings.EqualFold(w.Name, st.Name) && k < len(s.Widths) {
+					values[i] = s.Widths[k]
+				}
+			}
+		}
+		for _, name := range s.Names() {
+			m.Seams = append(m.Seams, SeamMark{Strake: name, Values: values, Cell: s.Cell})
+		}
+	}
+	return m
+}

@@ -23,7 +23,7 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, hull.CheckStrakes(j.Strakes, j.Rules.Hull)...)
 	for _, b := range j.Bevels {
 		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
-		schedules, f := bevel.Schedules(b, j.Strakes, places(j), j.Rules.Bevel)
+		schedules, f := bevel.Schedules(b, j.Strakes, places(j), r.Hull, j.Rules.Bevel)
 		r.Bevels = append(r.Bevels, schedules...)
 		found = append(found, f...)
 	}

@@ -63,7 +63,7 @@ func TestGaugeFace(t *testing.T) {
 	for gauge, want := range map[Gauge]measure.Angle{OnInside: 3, OnOutside: -3} {
 		b := table(92, 92.5, 93, 93.5, 94)
 		b.Gauge = gauge
-		s, _ := Schedules(b, plank(1, 5), nil, DefaultRules())
+		s, _ := Schedules(b, plank(1, 5), nil, nil, DefaultRules())
 		if len(s) != 1 || s[0].Marks[4].Station != "C" || s[0].Marks[4].Set != want {
 			t.Errorf("%s: %+v", gauge, s)
 		}
@@ -74,7 +74,7 @@ func TestGaugeFace(t *testing.T) {
 // sign change, a local maximum and repeated readings at 24 in stations.
 func TestMonotoneBetweenStations(t *testing.T) {
 	b := table(-2, -0.5, 1, 3, 3, 2, 2, 0.5)
-	s, _ := Schedules(b, plank(1, 5), nil, DefaultRules())
+	s, _ := Schedules(b, plank(1, 5), nil, nil, DefaultRules())
 	for at, want := range map[float64]float64{12: -1.25, 36: 0.223214, 60: 2.214286, 108: 2.5} {
 		i := slices.IndexFunc(s[0].Marks, func(m Mark) bool { return m.At == measure.Inches(at) })
 		if i < 0 {
@@ -102,7 +102,7 @@ func TestMonotoneBetweenStations(t *testing.T) {
 func TestFaces(t *testing.T) {
 	test := func(thick, bevel, want float64) {
 		t.Helper()
-		s, _ := Schedules(table(bevel, bevel), plank(thick, 5), nil, DefaultRules())
+		s, _ := Schedules(table(bevel, bevel), plank(thick, 5), nil, nil, DefaultRules())
 		if got := s[0].Marks[0].Faces.Inches(); math.Abs(got-want) > 5e-5 {
 			t.Errorf("%v at %v: %v, want %v", thick, bevel, got, want)
 		}
@@ -148,7 +148,7 @@ func TestBattenByConstruction(t *testing.T) {
 
 func TestEndsAreNeverGuessed(t *testing.T) {
 	nan := math.NaN()
-	s, _ := Schedules(table(nan, 1, 1.5, nan, 2.5, nan), plank(1, 5), nil, DefaultRules())
+	s, _ := Schedules(table(nan, 1, 1.5, nan, 2.5, nan), plank(1, 5), nil, nil, DefaultRules())
 	if s[0].From != "B" || s[0].To != "E" {
 		t.Fatalf("runs from %s to %s", s[0].From, s[0].To)
 	}
@@ -162,7 +162,7 @@ func TestEndsAreNeverGuessed(t *testing.T) {
 func TestTrialCut(t *testing.T) {
 	r := DefaultRules()
 	r.TrialReads, r.TrialCuts = 10, 8
-	s, _ := Schedules(table(4, 4), plank(1, 5), nil, r)
+	s, _ := Schedules(table(4, 4), plank(1, 5), nil, nil, r)
 	if m := s[0].Marks[0]; m.Set != 4 || m.Tilt != 5 {
 		t.Errorf("a scale that reads 10 for 8 must show 5 for 4: %+v", m)
 	}
@@ -183,13 +183,13 @@ func TestMirroredStationsMirrorFindings(t *testing.T) {
 func TestStationPlane(t *testing.T) {
 	b := table(2, 2, 2)
 	b.InStation = true
-	if _, found := Schedules(b, plank(1, 5), nil, DefaultRules()); len(found) != 2 || found[0].Kind != Plane {
+	if _, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules()); len(found) != 2 || found[0].Kind != Plane {
 		t.Errorf("without distances along the edge: %v", found)
 	}
 	for k := range b.Stations {
 		b.Seams[0].Along = append(b.Seams[0].Along, source.Is(measure.Inches(48*float64(k))))
 	}
-	s, found := Schedules(b, plank(1, 5), nil, DefaultRules())
+	s, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules())
 	if got := float64(s[0].Marks[0].Between); math.Abs(got-3.9951) > 5e-5 || len(found) != 0 {
 		t.Errorf("got %v, %v", got, found)
 	}

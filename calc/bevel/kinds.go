@@ -64,4 +64,14 @@ var (
 		Why:    "Beyond the last reading nothing is known, and a guess cuts a wrong end.",
 		Remedy: "lift the bevel at the hood end, or leave it square and fit it by hand",
 	}
+	SidesApart = &finding.Kind{
+		Code: "bevel-sides", Severity: finding.Warning, Title: "port and starboard read differently",
+		Why:    "A hull built fair reads alike on both sides: where it does not, one reading is wrong or the sides differ.",
+		Remedy: "lift the bevel again on both sides; set \"sides within\" if the hull is so",
+	}
+	SidesOpposed = &finding.Kind{
+		Code: "bevel-sides-sign", Severity: finding.Warning, Title: "one side read with the sign changed",
+		Why:    "Bevels are + where the outside face is the wider on either side of the hull; the sign turned about cuts the seam open on the outside.",
+		Remedy: "check on which face the gauge's stock lay on each side, and turn the sign of the side that is wrong",
+	}
 )

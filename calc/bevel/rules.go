@@ -17,34 +17,36 @@ const (
 
 // Rules is what a yard may set about its bevels and its saw.
 type Rules struct {
-	Gauge      Gauge          // where the book does not say and readings lie about 90
-	InStation  bool           // readings lifted in the station plane, not square to the edge
-	Sawn       Edge           // the edge that meets the plank already hung
-	Readout    measure.Angle  // the saw's smallest step of tilt
-	Tilt       measure.Angle  // the most the saw tilts
-	Turn       measure.Angle  // the most the tilt can be turned in a foot
-	Step       measure.Length // between marks
-	Alarm      float64        // a reading of so many scatters is looked into
-	SawFaired  bool           // saw the faired bevels, not those read
-	Batten     measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
-	Offset     measure.Length // of the kerf off the batten, to the plank's side of the kerf
-	FaceUp     Face           // on the saw's bench
-	DepthSpare measure.Length // of blade beyond the plank
-	TrialReads measure.Angle  // a trial cut: the scale read this,
-	TrialCuts  measure.Angle  // and the saw cut this; both 0: none made
+	Gauge       Gauge          // where the book does not say and readings lie about 90
+	InStation   bool           // readings lifted in the station plane, not square to the edge
+	Sawn        Edge           // the edge that meets the plank already hung
+	Readout     measure.Angle  // the saw's smallest step of tilt
+	Tilt        measure.Angle  // the most the saw tilts
+	Turn        measure.Angle  // the most the tilt can be turned in a foot
+	Step        measure.Length // between marks
+	SidesWithin measure.Angle  // port and starboard may differ by so much; 0: not compared
+	Alarm       float64        // a reading of so many scatters is looked into
+	SawFaired   bool           // saw the faired bevels, not those read
+	Batten      measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
+	Offset      measure.Length // of the kerf off the batten, to the plank's side of the kerf
+	FaceUp      Face           // on the saw's bench
+	DepthSpare  measure.Length // of blade beyond the plank
+	TrialReads  measure.Angle  // a trial cut: the scale read this,
+	TrialCuts   measure.Angle  // and the saw cut this; both 0: none made
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
 func DefaultRules() Rules {
 	return Rules{
-		Sawn:       Upper,            // common practice, no source: hung from the sheer down
-		Readout:    0.25,             // common practice, no source: a quarter of a degree shows
-		Tilt:       15,               // our choice
-		Turn:       2,                // our choice
-		Step:       measure.Foot,     // our choice
-		Alarm:      3.5,              // our choice, measured: 1.6 % of clean planks alarm at a scatter of 0.15 degree
-		Offset:     measure.Inch / 2, // common practice, no source
-		DepthSpare: measure.Inch / 8, // common practice, no source: a hair more
+		Sawn:        Upper,            // common practice, no source: hung from the sheer down
+		Readout:     0.25,             // common practice, no source: a quarter of a degree shows
+		Tilt:        15,               // our choice
+		Turn:        2,                // our choice
+		Step:        measure.Foot,     // our choice
+		SidesWithin: 1,                // our choice: four times what a gauge shows
+		Alarm:       3.5,              // our choice, measured: 1.6 % of clean planks alarm at a scatter of 0.15 degree
+		Offset:      measure.Inch / 2, // common practice, no source
+		DepthSpare:  measure.Inch / 8, // common practice, no source: a hair more
 	}
 }
 
@@ -58,6 +60,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "saw tilt", Meaning: "the most the saw tilts to either hand", Source: "our choice: the yard's saw decides", Value: setting.Angle(&r.Tilt, 1, 60)},
 		{Name: "most turn", Meaning: "the most degrees the tilt can be turned in a foot of plank", Source: "our choice", Value: setting.Angle(&r.Turn, 0.1, 45)},
 		{Name: "mark step", Meaning: "between marks along the sawn edge", Source: "our choice", Value: setting.Length(&r.Step, measure.Inch, 10*measure.Foot)},
+		{Name: "sides within", Meaning: "how far the bevels of port and starboard may differ; 0: not compared", Source: "our choice", Value: setting.Angle(&r.SidesWithin, 0, 45)},
 		{Name: "bevel alarm", Meaning: "a reading is looked into when it lies this many times the seam's own scatter off the smooth run of its neighbours", Source: "our choice, measured", Value: setting.Number(&r.Alarm, "scatters", 2, 50)},
 		{Name: "saw faired bevels", Meaning: "yes: the faired bevels are sawn in place of those read", Source: "the yard's", Value: setting.YesNo(&r.SawFaired)},
 		{Name: "batten thickness", Meaning: "of the guide batten the saw rides on; 0 where it rides on the plank", Source: "the yard's", Value: setting.Length(&r.Batten, 0, 4*measure.Inch)},
@@ -71,5 +74,5 @@ func (r *Rules) Settings() []setting.Setting {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane}
+	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane, SidesApart, SidesOpposed}
 }

@@ -1,0 +1,39 @@
+package bevel
+
+import (
+	"fmt"
+	"math"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/source"
+)
+
+// repeats notes a reading equal to the one before where the bevel changes by two
+// steps of the gauge or more a station: an equal pair elsewhere is usual.
+func repeats(b Readings, s Seam, y []float64, given []bool, t []float64, r Rules) finding.List {
+	var found finding.List
+	for k := 2; k+1 < len(y); k++ {
+		if given[k-2] && given[k-1] && given[k] && given[k+1] && y[k] == y[k-1] &&
+			math.Abs(t[k-2]) < r.Alarm && math.Abs(t[k+1]) < r.Alarm &&
+			math.Abs(y[k+1]-y[k-2])/3 >= 2*float64(b.Resolution) {
+			v := s.Readings[k]
+			found = append(found, finding.Finding{Kind: Repeated, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{s.Readings[k-1].Cell},
+				Text: fmt.Sprintf("%s reads %q at both station %s and station %s", s.name(), v.Text, b.Stations[k-1].Name, b.Stations[k].Name)})
+		}
+	}
+	return found
+}
+
+// counts compares the readings with the stations.
+func counts(b Readings, s Seam, given []bool) finding.List {
+	if extra := len(s.Readings) - len(b.Stations); extra > 0 {
+		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell,
+			Text: fmt.Sprintf("%s has %d readings for %d stations", s.name(), len(s.Readings), len(b.Stations))}}
+	}
+	first, last := span(given)
+	if first > last || (first == 0 && last == len(given)-1) {
+		return nil
+	}
+	return finding.List{{Kind: HoodEnd, Cell: s.Cell,
+		Text: fmt.Sprintf("%s is read from station %s to station %s only", s.name(), b.Stations[first].Name, b.Stations[last].Name)}}
+}

@@ -1,0 +1,93 @@
+package bevel
+
+import (
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// gauge is what the table's readings stand for.
+func (b Readings) gauge(r Rules) Gauge {
+	if b.Gauge != GaugeUnstated {
+		return b.Gauge
+	}
+	if r.Gauge != GaugeUnstated {
+		return r.Gauge
+	}
+	if b.aboutNinety() {
+		return GaugeUnstated
+	}
+	return OffSquare
+}
+
+// open says that the readings cannot be turned into bevels.
+func (b Readings) open(r Rules) bool { return b.gauge(r) == GaugeUnstated }
+
+// aboutNinety says that most readings of the table are a gauge's, about 90.
+func (b Readings) aboutNinety() bool {
+	about, all := 0, 0
+	for _, s := range b.Seams {
+		for _, v := range s.Readings {
+			if v.OK() {
+				all++
+				if ninety(v.Value) {
+					about++
+				}
+			}
+		}
+	}
+	return 2*about > all
+}
+
+func ninety(a measure.Angle) bool { return a > 45 && a < 135 }
+
+// offSquare is a reading as degrees off square, + where the outside face is the
+// wider; ok is false where there is none, or it is of the other kind.
+func (g Gauge) offSquare(v source.Reading[measure.Angle]) (measure.Angle, bool) {
+	if !v.OK() || g == GaugeUnstated || ninety(v.Value) != (g != OffSquare) {
+		return 0, false
+	}
+	switch g {
+	case OnInside:
+		return v.Value - 90, true
+	case OnOutside:
+		return 90 - v.Value, true
+	}
+	return v.Value, true
+}
+
+// values is a seam's bevels off square, and which stations have one.
+func (b Readings) values(s Seam, r Rules) (y []float64, given []bool) {
+	y, given = make([]float64, len(b.Stations)), make([]bool, len(b.Stations))
+	g := b.gauge(r)
+	for k := range b.Stations {
+		if k < len(s.Readings) {
+			if v, ok := g.offSquare(s.Readings[k]); ok {
+				y[k], given[k] = float64(v), true
+			}
+		}
+	}
+	return y, given
+}
+
+// written is a bevel as the builder would write it in this table.
+func (b Readings) written(v float64, r Rules) string {
+	a := measure.Angle(v)
+	switch b.gauge(r) {
+	case OnInside:
+		a = 90 + a
+	case OnOutside:
+		a = 90 - a
+	}
+	return a.Round(b.Resolution).Write()
+}
+
+// span is the first and last station with a bevel; first > last where none has.
+func span(given []bool) (first, last int) {
+	first, last = len(given), -1
+	for k, ok := range given {
+		if ok {
+			first, last = min(first, k), k
+		}
+	}
+	return first, last
+}

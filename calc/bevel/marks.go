@@ -1,0 +1,84 @@
+package bevel
+
+import (
+	"slices"
+
+	"gonum.org/v1/gonum/interp"
+
+	"strakebook/calc/fair"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// laid is a seam ready for its marks to be laid out.
+type laid struct {
+	b           Readings
+	s           Seam
+	y           []float64        // bevels off square, square to the edge
+	given       []bool           // which stations have one
+	at          []measure.Length // along the edge from the first reading
+	first, last int
+	thick       measure.Length
+	width       func(measure.Length) measure.Length
+}
+
+// marks lays out a mark at each station and at each even step from the first,
+// less those steps that a station's own mark serves.
+func (l laid) marks(r Rules) []Mark {
+	x := make([]float64, l.last+1)
+	for k := l.first; k <= l.last; k++ {
+		x[k] = l.at[k].Inches()
+	}
+	have := l.given[:l.last+1]
+	read := curve(x, l.y, have)
+	smooth, _ := fair.Studentised(l.y, l.given, float64(l.b.Resolution))
+	faired := curve(x, smooth, have) // through what was read: a gap is filled in the same way
+	var all []Mark
+	for k := l.first; k <= l.last; k++ {
+		all = append(all, Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k]})
+	}
+	for step := r.Step; r.Step > 0 && step < l.at[l.last]; step += r.Step {
+		if !slices.ContainsFunc(all, func(m Mark) bool { return m.Station != "" && (m.At-step).Abs() <= r.Step/24 }) {
+			all = append(all, Mark{At: step, Read: source.Reading[measure.Angle]{}})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Mark) int { return int(max(-1, min(1, a.At-b.At))) })
+	for i := range all {
+		l.fill(all, i, read, faired, r)
+	}
+	return all
+}
+
+// fill works out one mark from its place; those before it are worked out.
+func (l laid) fill(all []Mark, i int, read, faired *interp.FritschButland, r Rules) {
+	m := &all[i]
+	m.Between = measure.Angle(read.Predict(m.At.Inches()))
+	m.Faired = measure.Angle(faired.Predict(m.At.Inches()))
+	m.Set = m.sawn(r).Round(r.Readout)
+	m.Tilt = r.tilt(m.Set)
+	m.Width = l.width(m.At)
+	m.Faces = l.thick.Times(m.Set.Tan())
+	if i > 0 {
+		before := all[i-1]
+		m.PerFoot = (m.sawn(r) - before.sawn(r)) / measure.Angle((m.At - before.At).Feet())
+		m.Crossing = before.Set*m.Set < 0 || before.Set == 0 && crossed(all[:i], m.Set)
+	}
+}
+
+// sawn is the bevel to be sawn before it is rounded to the readout.
+func (m Mark) sawn(r Rules) measure.Angle {
+	if r.SawFaired {
+		return m.Faired
+	}
+	return m.Between
+}
+
+// crossed says that the last bevel that was not square had the other hand.
+func crossed(before []Mark, set measure.Angle) bool {
+	for i := len(before) - 1; i >= 0; i-- {
+		if before[i].Set != 0 {
+			return before[i].Set*set < 0
+		}
+	}
+	return false
+}

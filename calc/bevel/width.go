@@ -1,0 +1,87 @@
+package bevel
+
+import (
+	"strings"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+)
+
+// The sources of a plank's width along its edge.
+const (
+	listed    = "listed"
+	byStation = "listed by station"
+	linedOff  = "lined off"
+)
+
+// widths is the width wanted along the edge on the inside face, and where it is
+// known from: the list where it gives widths by station, else the hull as lined
+// off, else the strake's one width.
+func widths(b Readings, s Seam, plank hull.Strake, shape *hull.Shape, at []measure.Length, first, last int) (func(measure.Length) measure.Length, string) {
+	x, w, have := make([]float64, last+1), make([]float64, last+1), make([]bool, last+1)
+	for k := first; k <= last; k++ {
+		x[k] = at[k].Inches()
+		for i, st := range plank.WidthAt {
+			if strings.EqualFold(st.Name, b.Stations[k].Name) && i < len(plank.Widths) && plank.Widths[i].OK() {
+				w[k], have[k] = plank.Widths[i].Value.Inches(), true
+			}
+		}
+	}
+	how := byStation
+	if have[first] && have[last] {
+		return run(x, w, have, how)
+	}
+	if lined, ok := linedWidths(b, s, shape, first, last); ok {
+		for k := first; k <= last; k++ {
+			w[k], have[k] = lined[k-first].Inches(), true
+		}
+		return run(x, w, have, linedOff)
+	}
+	return func(measure.Length) measure.Length { return plank.Width.Value }, listed
+}
+
+func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.Length, string) {
+	c := curve(x, w, have)
+	return func(l measure.Length) measure.Length { return measure.Inches(c.Predict(l.Inches())) }, how
+}
+
+// linedWidths is a strake's widths as the hull is lined off, where it crosses
+// every station from the first reading to the last.
+func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) ([]measure.Length, bool) {
+	lined, ok := linedStrake(s, shape)
+	if !ok {
+		return nil, false
+	}
+	var all []measure.Length
+	for _, st := range b.Stations[first : last+1] {
+		w := measure.Length(0)
+		for i, g := range shape.Stations {
+			if strings.EqualFold(g.Name, st.Name) && i < len(lined.Widths) {
+				w = lined.Widths[i]
+			}
+		}
+		if w <= 0 {
+			return nil, false
+		}
+		all = append(all, w)
+	}
+	return all, true
+}
+
+// linedStrake is a seam's strake as the hull is lined off.
+func linedStrake(s Seam, shape *hull.Shape) (hull.Lined, bool) {
+	if shape == nil {
+		return hull.Lined{}, false
+	}
+	for _, l := range shape.Linings {
+		if s.Skin != "" && l.Skin != s.Skin || s.Side != hull.BothSides && l.Side != hull.BothSides && l.Side != s.Side {
+			continue
+		}
+		for _, k := range l.Strakes {
+			if strings.EqualFold(k.Name, s.Strake) {
+				return k, true
+			}
+		}
+	}
+	return hull.Lined{}, false
+}

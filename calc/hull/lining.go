@@ -51,6 +51,7 @@ type lined struct {
 	by       Method
 	names    []string
 	sections []*curve    // on the skin's surface, a station each; nil where there is none
+	outer    []*curve    // on the surface of its outer face; nil where that is not known
 	girth    []float64   // a station each
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
 	want     [][]float64 // of parallel strakes: down as if the hull went on
@@ -137,6 +138,12 @@ func (h *hull) newLined(g group, marks []SeamMarks, on skinned) *lined {
 	l.sections = on.sections[l.on]
 	if l.on == SurfaceUnstated || l.sections == nil {
 		l.sections = h.own()
+	}
+	switch {
+	case l.skin != Strips || on.sections[BetweenSkins] == nil:
+		l.outer = on.sections[OutsidePlanking]
+	default:
+		l.outer = on.sections[BetweenSkins]
 	}
 	for _, c := range l.sections {
 		if c == nil {

@@ -38,35 +38,60 @@ func (h *hull) widths(l Lining, from *lined) finding.List {
 	if l.Skin == Strips || len(l.Strakes) == 0 {
 		return nil
 	}
-	var found finding.List
+	wide, narrow := extreme{}, extreme{}
 	for j, s := range l.Strakes {
-		wide, at, limit, zone := measure.Length(0), -1, measure.Length(0), ""
-		narrow, thin := measure.Length(0), -1
+		over, under := false, false
 		for k, w := range s.Widths {
 			if w <= 0 {
 				continue
 			}
-			most, z := h.limit(l, j, k, from)
-			if most > 0 && w > most && w-most > wide-limit {
-				wide, at, limit, zone = w, k, most, z
+			if most, zone := h.limit(l, j, k, from); most > 0 && w > most {
+				over = true
+				wide.see(w-most, w, most, s.Name, zone, k)
 			}
-			if h.r.NarrowestPlank > 0 && w < h.r.NarrowestPlank && (thin < 0 || w < narrow) {
-				narrow, thin = w, k
+			if w < h.r.NarrowestPlank {
+				under = true
+				narrow.see(h.r.NarrowestPlank-w, w, h.r.NarrowestPlank, s.Name, "", k)
 			}
 		}
-		if at >= 0 {
-			found = append(found, finding.Finding{Kind: StrakeWide, Cell: from.cell, Reads: h.o.Form.Write(wide.Round(measure.Sixteenth)),
-				Text: fmt.Sprintf("%s %s is %s wide at station %s, more than %s in the %s", l.Skin, s.Name,
-					h.o.Form.Write(wide.Round(measure.Sixteenth)), h.o.Stations[at].Name, h.o.Form.Write(limit), zone)})
-		}
-		if thin >= 0 {
-			found = append(found, finding.Finding{Kind: StrakeNarrow, Cell: from.cell, Reads: h.o.Form.Write(narrow.Round(measure.Sixteenth)),
-				Text: fmt.Sprintf("%s %s is only %s wide at station %s", l.Skin, s.Name,
-					h.o.Form.Write(narrow.Round(measure.Sixteenth)), h.o.Stations[thin].Name)})
-		}
+		wide.count(over)
+		narrow.count(under)
+	}
+	var found finding.List
+	if wide.strakes > 0 {
+		found = append(found, finding.Finding{Kind: StrakeWide, Cell: from.cell, Reads: h.write(wide.width),
+			Text: fmt.Sprintf("%d of the %s skin's strakes are wider than the limit of their zone: %s, in the %s at station %s, is %s against %s", wide.strakes, l.Skin,
+				wide.name, wide.zone, h.o.Stations[wide.at].Name, h.write(wide.width), h.write(wide.limit))})
+	}
+	if narrow.strakes > 0 {
+		found = append(found, finding.Finding{Kind: StrakeNarrow, Cell: from.cell, Reads: h.write(narrow.width),
+			Text: fmt.Sprintf("%d of the %s skin's strakes are narrower than %s: %s at station %s is %s", narrow.strakes, l.Skin,
+				h.write(narrow.limit), narrow.name, h.o.Stations[narrow.at].Name, h.write(narrow.width))})
 	}
 	return append(found, h.remains(l, from)...)
 }
+
+// extreme is the strake farthest beyond a limit and how many are beyond it.
+type extreme struct {
+	beyond, width, limit measure.Length
+	name, zone           string
+	at, strakes          int
+}
+
+func (e *extreme) see(beyond, width, limit measure.Length, name, zone string, at int) {
+	if beyond > e.beyond {
+		e.beyond, e.width, e.limit, e.name, e.zone, e.at = beyond, width, limit, name, zone, at
+	}
+}
+
+func (e *extreme) count(is bool) {
+	if is {
+		e.strakes++
+	}
+}
+
+// write is a length as the offsets are written, to a sixteenth.
+func (h *hull) write(l measure.Length) string { return h.o.Form.Write(l.Round(measure.Sixteenth)) }
 
 // limit is the widest a strake may be at a station and the zone it lies in
 // there: the topsides above the light waterline, the bottom where the section is

@@ -1,14 +1,22 @@
 package hull
 
-import "math"
+import (
+	"math"
 
-// endLine is the line on which the strakes end at the bow or the stern: from the
-// sheer down the stem to its heel. Line is nil where they end at the last
-// section, as on a transom.
+	"gonum.org/v1/gonum/interp"
+)
+
+// endLine is how the strakes end at the bow or the stern where the hull comes to
+// the middle line: on the stem and the forefoot, one after another. Their widths
+// taper evenly from the heel to the stem as if the sections went on down to the
+// heel's depth, and each ends where the real section is used up.
 type endLine struct {
-	line  *curve
-	first int       // the station it starts at
-	reach []float64 // by station: the share of it from the sheer down to the station's foot, 1 past the heel
+	closed bool // false where the strakes end at the last section, as on a transom
+	first  int  // the station at the very end
+	reach  []float64
+	depth  float64 // of the stem, from its head to its heel
+	// The girths as they are and as they would go on, by place along the hull.
+	real, whole interp.FritschButland
 }
 
 // The stem ends and the keel begins where the profile rises less than this going
@@ -19,8 +27,8 @@ const heel = 15 * math.Pi / 180
 // of the hull's: our choice, half the siding of a stem.
 const closed = 0.05
 
-// endLine finds the line on which the strakes end: at the bow with a step of 1,
-// at the stern of -1.
+// endLine finds how the strakes end: at the bow with a step of 1, at the stern
+// of -1.
 func (h *hull) endLine(l *lined, step int) endLine {
 	e := endLine{reach: make([]float64, len(h.x))}
 	for k := range e.reach {
@@ -37,29 +45,60 @@ func (h *hull) endLine(l *lined, step int) endLine {
 		return e
 	}
 	e.first = k
-	points, at := h.downTo(k)
-	for h.has(k+step) && len(h.sections[k+step].points) > 0 && (h.sections[k].line == nil || h.rising(k, k+step)) {
+	for h.has(k+step) && len(h.sections[k+step].points) > 0 && (l.girth[k] == 0 || h.rising(k, k+step)) {
 		k += step
-		foot := h.sections[k].points[0].point
-		if foot.from(points[len(points)-1]) < 1e-6 {
-			break
-		}
-		points, at = append(points, foot), append(at, k)
 	}
-	if len(points) < 2 {
+	if k == e.first {
+		return e // the stem is plumb and stands on the last station
+	}
+	head := h.sections[e.first].points
+	e.depth = head[len(head)-1].z - h.sections[k].points[0].z
+	return h.taper(e, l, k, step)
+}
+
+// taper draws the girths, as they are and as they would go on, from an end line's
+// heel station on.
+func (h *hull) taper(e endLine, l *lined, heel, step int) endLine {
+	var x, real, whole []float64
+	wx := []float64{h.x[e.first]}
+	whole = append(whole, e.depth)
+	for k := e.first; h.has(k); k += step {
+		girth := l.girth[k]
+		if k == e.first && h.sections[k].line != nil {
+			girth = h.sections[k].line.length()
+		}
+		if girth == 0 && k != e.first {
+			continue
+		}
+		x, real = append(x, h.x[k]), append(real, girth)
+		if (k-heel)*step >= 0 {
+			wx, whole = append(wx, h.x[k]), append(whole, girth)
+		}
+	}
+	if e.depth <= 0 || len(x) < 2 || len(wx) < 2 {
 		return e
 	}
-	corner := make([]bool, len(points))
-	for i := range at {
-		corner[i] = at[i] == e.first && i > 0
+	if step < 0 {
+		turn(x, real)
+		turn(wx, whole)
 	}
-	e.line = newCurve(points, corner, h.step)
-	for i, k := range at {
-		if k >= 0 {
-			e.reach[k] = e.line.s[i] / e.line.length()
-		}
+	if !increasing(x) || e.real.Fit(x, real) != nil || e.whole.Fit(wx, whole) != nil {
+		return e
+	}
+	e.closed = true
+	for k := e.first; k != heel; k += step {
+		e.reach[k] = min(1, e.real.Predict(h.x[k])/e.whole.Predict(h.x[k]))
 	}
 	return e
+}
+
+// turn sets values that run forward in the order that runs aft.
+func turn(rows ...[]float64) {
+	for _, v := range rows {
+		for i, j := 0, len(v)-1; i < j; i, j = i+1, j-1 {
+			v[i], v[j] = v[j], v[i]
+		}
+	}
 }
 
 // has says that there is such a station.
@@ -79,27 +118,30 @@ func (h *hull) closedAt(k int) bool {
 	return wide <= closed*whole
 }
 
-// downTo is the points of a station's section from its head down, or its one
-// point, and the station of the last of them.
-func (h *hull) downTo(k int) (points []point, at []int) {
-	s := h.sections[k].points
-	for i := len(s) - 1; i >= 0; i-- {
-		points, at = append(points, s[i].point), append(at, -1)
-	}
-	at[len(at)-1] = k
-	return points, at
-}
-
 // rising says that the profile rises steeply from one station out to the next.
 func (h *hull) rising(out, in int) bool {
 	a, b := h.sections[out].points[0], h.sections[in].points[0]
 	return math.Atan((a.z-b.z)/math.Abs(a.x-b.x)) > heel
 }
 
-// hood is the place at a share of the end line from the sheer down.
-func (e endLine) hood(share float64) (point, bool) {
-	if e.line == nil {
-		return point{}, false
+// hood is where the seam at a share of the girth ends between station k and the
+// one outside it.
+func (h *hull) hood(l *lined, e endLine, share float64, k, out int) (point, bool) {
+	if out == e.first && share <= e.reach[out] {
+		s := h.sections[out]
+		if s.line == nil {
+			return s.points[0].point, true
+		}
+		return s.line.at(s.line.place(s.line.length() - share*e.depth)), true
 	}
-	return e.line.at(e.line.place(share * e.line.length())), true
+	a, b := h.x[out], h.x[k]
+	for range 50 {
+		x := (a + b) / 2
+		if share*e.whole.Predict(x) > e.real.Predict(x) {
+			a = x
+		} else {
+			b = x
+		}
+	}
+	return h.edgeAt(l, k, out, (b-h.x[k])/(h.x[out]-h.x[k]), false)
 }

@@ -36,6 +36,7 @@ func (h *hull) lining(l *lined) Lining {
 	}
 	last := l.down[len(l.down)-1]
 	for k, girth := range l.girth {
+		out.girths = append(out.girths, measure.Inches(girth))
 		left := measure.Length(0)
 		if !math.IsNaN(last[k]) {
 			left = measure.Inches(girth - last[k])
@@ -60,6 +61,7 @@ func (h *hull) seam(l *lined, j int) Seam {
 			c := l.sections[k]
 			p := c.at(c.place(c.length() - l.down[j][k]))
 			s.Points[k] = SeamPoint{Crosses: true, Out: measure.Inches(p.y), Up: measure.Inches(p.z), Girth: measure.Inches(l.down[j][k])}
+			s.Points[k].corner(p, l.outer, k)
 			points = append(points, p)
 		}
 		if p, ok := h.end(l, j, run[len(run)-1], 1); ok {
@@ -77,6 +79,17 @@ func (h *hull) seam(l *lined, j int) Seam {
 	}
 	s.Length = measure.Inches(total)
 	return s
+}
+
+// corner finds the outer corner of an edge sawn square: square off the inner one,
+// on the outer face of the skin, in the station's plane.
+func (s *SeamPoint) corner(inner point, outer []*curve, k int) {
+	if outer == nil || outer[k] == nil {
+		return
+	}
+	c := outer[k]
+	s.outer, s.outerWhole = measure.Inches(c.length()-c.lengthTo(c.closestTo(inner))), measure.Inches(c.length())
+	s.known = true
 }
 
 // measure sets how far each station lies along a run from its fore end.
@@ -122,21 +135,33 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 		e = l.stern
 	}
 	if l.by == ByShares {
-		if share := float64(j) / float64(len(l.names)); share > e.reach[o] && share < e.reach[k] {
-			return e.hood(share)
+		share := float64(j) / float64(len(l.names))
+		ends := e.reach[k] > share && (e.reach[o] < share || l.sections[o] == nil && o == e.first)
+		if !e.closed || !ends {
+			return point{}, false
 		}
-		if j == 0 && l.sections[o] == nil && e.line != nil && o == e.first {
-			return e.line.p[0], true
-		}
-		return point{}, false
+		return h.hood(l, e, share, k, o)
 	}
 	here, girth := l.down[j][k], l.girth[o]
 	there := here
 	if l.want != nil {
 		there = l.want[j][o]
 	}
-	if l.sections[o] == nil && (e.line == nil || o != e.first) {
-		return point{}, false
+	if l.sections[o] == nil {
+		// On the stem itself, or between it and the station.
+		if o != e.first || !h.closedAt(o) {
+			return point{}, false
+		}
+		stem := h.sections[o]
+		if stem.line != nil {
+			girth = stem.line.length()
+		}
+		switch {
+		case there <= girth && stem.line != nil:
+			return stem.line.at(stem.line.place(girth - max(0, there))), true
+		case there <= 0:
+			return stem.points[len(stem.points)-1].point, true
+		}
 	}
 	switch {
 	case there >= girth && there-girth+l.girth[k]-here > 0:

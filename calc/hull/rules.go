@@ -28,6 +28,11 @@ type Rules struct {
 	WidestBilge    measure.Length
 	WidestBottom   measure.Length
 	NarrowestPlank measure.Length
+	Lengths        Lengths        // which length of a strake to go by
+	LengthWithin   float64        // per cent a typed length may differ from the hull's
+	ExtraAtEnds    measure.Length // left on at each end of a strake
+	BackAfter      int            // planks in which the work is to be back on its line
+	MostAPlank     measure.Length // a plank may be made wider or narrower by
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
 
@@ -42,6 +47,9 @@ func DefaultRules() Rules {
 		WidestBilge:    8 * measure.Inch,     // the same
 		WidestBottom:   10 * measure.Inch,    // the same
 		NarrowestPlank: 3 * measure.Inch / 2, // common practice, no source
+		LengthWithin:   1,                    // our choice: 3 in on a 25 ft strake
+		BackAfter:      3,                    // common practice, no source
+		MostAPlank:     measure.Eighth,       // common practice, no source
 		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
 }
@@ -64,6 +72,11 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "widest bilge plank", Meaning: "from the light waterline to the turn of the bilge; 0: no limit", Source: "Great Lakes insurers' rules 1866, Outside Plank", Value: setting.Length(&r.WidestBilge, 0, 3*measure.Foot)},
 		{Name: "widest bottom plank", Meaning: "below the turn of the bilge; 0: no limit", Source: "Great Lakes insurers' rules 1866, Outside Plank", Value: setting.Length(&r.WidestBottom, 0, 3*measure.Foot)},
 		{Name: "narrowest plank", Meaning: "at any station; 0: no limit", Source: "common practice, no source", Value: setting.Length(&r.NarrowestPlank, 0, 3*measure.Foot)},
+		{Name: "strake lengths", Meaning: "which length of a strake to go by where the list gives one and the hull is known: typed or computed", Source: "our choice", Value: setting.Choice(&r.Lengths, "typed", "computed")},
+		{Name: "lengths within", Meaning: "how far, in per cent, a typed length may differ from the hull's before it is asked about", Source: "our choice", Value: setting.Number(&r.LengthWithin, "%", 0, 100)},
+		{Name: "extra at ends", Meaning: "left on at each end of a strake beyond its hood end, in computed lengths", Source: "the builder's", Value: setting.Length(&r.ExtraAtEnds, 0, 10*measure.Foot)},
+		{Name: "back on the line after", Meaning: "planks in which work ahead of or behind its lining-off line is to be back on it", Source: "common practice, no source", Value: setting.Count(&r.BackAfter, 1, 50)},
+		{Name: "most a plank", Meaning: "a plank may be made wider or narrower than lined off by", Source: "common practice, no source", Value: setting.Length(&r.MostAPlank, 0, measure.Foot)},
 		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},

@@ -5,8 +5,170 @@ import (
 	"strconv"
 	"strings"
 
+	"strakebook/calc/finding"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
+
+// StrakeRun is a strake whose typed length is not the hull's.
+var StrakeRun = &finding.Kind{
+	Code: "strake-run", Severity: finding.Warning, Title: "strake's length is not the hull's",
+	Why:    "A strake cut to a length the hull does not have comes out short at the hood end, or wastes a scarf.",
+	Remedy: "measure the run on the moulds; leave the length blank to have it worked out, or set \"strake lengths\"",
+}
+
+// Lengths is which length of a strake the work goes by where there are two.
+type Lengths uint8
+
+// The lengths to go by.
+const (
+	LengthsTyped    Lengths = iota // the builder's own where given
+	LengthsComputed                // the hull's wherever it is known
+)
+
+// String is the word.
+func (l Lengths) String() string { return [...]string{"typed", "computed"}[l] }
+
+// Runs is the list of strakes with what the hull knows of each filled in: its
+// length with what is left on at the ends, its widths by station and where its
+// fore end lies. A row that stands for several becomes a row each, since no two
+// are alike. Typed lengths far from the hull's are found. Without a hull the list
+// is returned as it is.
+func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
+	if s == nil || len(s.Linings) == 0 {
+		return strakes, nil
+	}
+	var all []Strake
+	var found finding.List
+	for _, row := range strakes {
+		sides := s.sides(row)
+		if sides == nil {
+			all = append(all, row)
+			continue
+		}
+		for _, side := range sides {
+			for _, name := range row.Names() {
+				one := row
+				one.Name, one.Side, one.Count = name, side, source.Reading[int]{}
+				f := s.fill(&one, r)
+				all = append(all, one)
+				found = append(found, f...)
+			}
+		}
+	}
+	return all, found
+}
+
+// sides is the sides a row's strakes are lined off on; nil where they are not.
+func (s *Shape) sides(row Strake) []Side {
+	var all []Side
+	for _, l := range s.Linings {
+		if l.Skin != row.Skin || len(l.Strakes) == 0 {
+			continue
+		}
+		switch {
+		case l.Side == row.Side || l.Side == BothSides:
+			return []Side{row.Side}
+		case row.Side == BothSides:
+			all = append(all, l.Side)
+		}
+	}
+	return all
+}
+
+// fill fills in one strake.
+func (s *Shape) fill(one *Strake, r Rules) finding.List {
+	lining, k, ok := s.lined(one.Skin, one.Name, one.Side)
+	if !ok || lining.Strakes[k].Length == 0 {
+		return nil
+	}
+	strake := lining.Strakes[k]
+	run := s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
+	var found finding.List
+	if one.Length.OK() && (one.Length.Value-run).Abs() > run.Times(r.LengthWithin/100) {
+		found = finding.List{{Kind: StrakeRun, Cell: one.Length.Cell, Reads: one.Length.Text, Suggests: s.Form.Write(run.Round(measure.Eighth)),
+			Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", one.Skin, one.Name, s.Form.Write(one.Length.Value), s.Form.Write(run.Round(measure.Eighth)))}}
+	}
+	if !one.Length.OK() || r.Lengths == LengthsComputed {
+		one.Length = source.Is(run.RoundUp(measure.Eighth))
+		one.Length.Cell = one.Cell
+		if fore, ok := lining.foreEnd(k); ok && !one.Start.OK() {
+			one.Start = source.Is(fore)
+		}
+	}
+	if len(one.WidthAt) == 0 && !one.Width.OK() {
+		widest := measure.Length(0)
+		for i, w := range strake.Widths {
+			if w > 0 {
+				one.Widths = append(one.Widths, source.Is(w.Round(measure.SixtyFourth)))
+				one.WidthAt = append(one.WidthAt, Station{Name: s.Stations[i].Name, At: source.Is(s.Stations[i].At)})
+				widest = max(widest, w)
+			}
+		}
+		one.Width = source.Is(widest.RoundUp(measure.Sixteenth))
+	}
+	return found
+}
+
+// lined is the lining a strake belongs to and its place there.
+func (s *Shape) lined(skin Skin, name string, side Side) (*Lining, int, bool) {
+	for i := range s.Linings {
+		l := &s.Linings[i]
+		if l.Skin != skin || l.Side != BothSides && side != BothSides && l.Side != side {
+			continue
+		}
+		for k, strake := range l.Strakes {
+			if strings.EqualFold(strake.Name, name) {
+				return l, k, true
+			}
+		}
+	}
+	return nil, 0, false
+}
+
+// between is the length of a strake, or of its part between two stations where
+// they are named and it crosses both: the longer of its edges.
+func (s *Shape) between(l *Lining, k int, from, to string) measure.Length {
+	a, b := s.station(from), s.station(to)
+	if a < 0 && b < 0 {
+		return l.Strakes[k].Length
+	}
+	longest := measure.Length(0)
+	for _, seam := range l.Seams[k : k+2] {
+		start, end := measure.Length(0), seam.Length
+		if a >= 0 {
+			if !seam.Points[a].Crosses {
+				continue
+			}
+			start = seam.Points[a].Along
+		}
+		if b >= 0 {
+			if !seam.Points[b].Crosses {
+				continue
+			}
+			end = seam.Points[b].Along
+		}
+		longest = max(longest, end-start)
+	}
+	if longest == 0 {
+		return l.Strakes[k].Length
+	}
+	return longest
+}
+
+// foreEnd is how far aft a strake starts.
+func (l *Lining) foreEnd(k int) (measure.Length, bool) {
+	fore, ok := measure.Length(0), false
+	for _, seam := range l.Seams[k : k+2] {
+		if seam.run == nil {
+			continue
+		}
+		if x := measure.Inches(seam.run.p[0].x); !ok || x < fore {
+			fore, ok = x, true
+		}
+	}
+	return fore, ok
+}
 
 // mostAlike is as many strakes as one row may stand for.
 const mostAlike = 2000

@@ -11,6 +11,7 @@ import (
 // known; its methods then say so.
 type Shape struct {
 	Surface  Surface // what the offsets are to
+	Form     measure.Form
 	Stations []Girth
 	Sections []Section
 	Lines    []LineLength
@@ -56,9 +57,10 @@ type Lining struct {
 	Side    Side
 	On      Surface // the surface the seams are drawn on
 	By      Method
-	Strakes []Lined // from the sheer down
-	Seams   []Seam  // one more than the strakes: the sheer first, the last at the rabbet or above what remains
+	Strakes []Lined          // from the sheer down
+	Seams   []Seam           // one more than the strakes: the sheer first, the last at the rabbet or above what remains
 	Left    []measure.Length // below the last strake, a station each
+	girths  []measure.Length // of the surface, a station each
 }
 
 // Lined is one strake between the seam above and the seam below it.
@@ -82,6 +84,10 @@ type SeamPoint struct {
 	Out, Up measure.Length // from the centre line and the base line
 	Girth   measure.Length // down from the sheer line
 	Along   measure.Length // from the seam's fore end
+	// The girth to the outer corner of the edge, over the outer face of the skin,
+	// and that whole girth, where they are known.
+	outer, outerWhole measure.Length
+	known             bool
 }
 
 // Method is how a skin is lined off.

@@ -18,6 +18,8 @@ type Job struct {
 	Bevels    []bevel.Readings
 	Strakes   []hull.Strake
 	Rack      []stock.Board
+	Seams     []hull.SeamMarks // the builder's own marks of where seams run
+	Hung      []hull.Hung      // girths measured to edges hung
 	Rules     Rules
 	Decisions []Decision
 }
@@ -39,5 +41,6 @@ type Result struct {
 	Scarfs []scarf.Row
 	Bevels []bevel.Schedule
 	Hull   *hull.Shape
+	Hung   []hull.HungRow
 	Fair   []hull.LineReport
 }

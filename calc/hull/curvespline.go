@@ -3,7 +3,7 @@ package hull
 import (
 	"math"
 
-	"gonum.org/v1/gonum/interp"
+	"gonum.org/v1/gonum/mat"
 )
 
 // directions is the slope of a fair run of values at each of its places: that
@@ -59,14 +59,39 @@ func slopes(t, v []float64) []float64 {
 		m[0], m[1], m[2] = d0-bend*(t[1]-t[0]), d0+bend*(t[1]-t[0]), d1+bend*(t[2]-t[1])
 		return m
 	}
-	var c interp.NotAKnotCubic
-	if err := c.Fit(t, v); err != nil {
-		return straight(t, v) // places so uneven that the equations cannot be solved
+	if solved := notAKnot(t, v); solved != nil {
+		return solved
 	}
-	for i := range m {
-		m[i] = c.PredictDerivative(t[i])
+	return straight(t, v) // places so uneven that the equations cannot be solved
+}
+
+// notAKnot solves for the slopes at four places or more: at each place inside the
+// second derivatives of its two cubics are alike, and at the first and last of
+// these the third ones too (de Boor, A Practical Guide to Splines, chapter IV,
+// from memory). The cost grows with the places; nil where they cannot be solved.
+func notAKnot(t, v []float64) []float64 {
+	n := len(t)
+	h, d := make([]float64, n-1), make([]float64, n-1)
+	for i := range h {
+		h[i] = t[i+1] - t[i]
+		d[i] = (v[i+1] - v[i]) / h[i]
 	}
-	return m
+	below, on, above, b := make([]float64, n-1), make([]float64, n), make([]float64, n-1), make([]float64, n)
+	for i := 1; i < n-1; i++ {
+		below[i-1], on[i], above[i] = h[i], 2*(h[i-1]+h[i]), h[i-1]
+		b[i] = 3 * (h[i]*d[i-1] + h[i-1]*d[i])
+	}
+	two := h[0] + h[1]
+	on[0], above[0] = h[1], two
+	b[0] = ((h[0]+2*two)*h[1]*d[0] + h[0]*h[0]*d[1]) / two
+	two = h[n-2] + h[n-3]
+	on[n-1], below[n-2] = h[n-3], two
+	b[n-1] = (h[n-2]*h[n-2]*d[n-3] + (h[n-2]+2*two)*h[n-3]*d[n-2]) / two
+	var m mat.VecDense
+	if err := mat.NewTridiag(n, below, on, above).SolveVecTo(&m, false, mat.NewVecDense(n, b)); err != nil {
+		return nil
+	}
+	return m.RawVector().Data
 }
 
 // straight is the slopes of the broken line through the values, halved between

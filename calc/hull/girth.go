@@ -103,6 +103,7 @@ func (h *hull) gaps() finding.List {
 			Do:   "add a row of positions, or set \"station spacing\""})
 	}
 	found = append(found, h.unused()...)
+	found = append(found, h.viewsApart()...)
 	foot, head, outside := 0, 0, 0
 	var loose []source.Cell
 	for k, s := range h.sections {

@@ -57,6 +57,7 @@ type lined struct {
 	want     [][]float64 // of parallel strakes: down as if the hull went on
 	bow      endLine
 	stern    endLine
+	edges    [2]*curve // rabbet and sheer, once drawn
 	cell     source.Cell
 }
 

@@ -176,22 +176,44 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 // edgeAt is the place on the rabbet, or the sheer, a part of the way from one
 // station to the next.
 func (h *hull) edgeAt(l *lined, k, o int, part float64, sheer bool) (point, bool) {
+	line := l.edge(h, sheer)
+	if line == nil {
+		return point{}, false
+	}
+	x := h.x[k] + part*(h.x[o]-h.x[k])
+	return line.nearest(point{x: x}, func(q point) float64 { return q.x - x })
+}
+
+// edge is the rabbet, or the sheer, on the skin's surface along the hull, to the
+// very ends where they are known; nil where there is too little of it.
+func (l *lined) edge(h *hull, sheer bool) *curve {
+	which := 0
+	if sheer {
+		which = 1
+	}
+	if l.edges[which] != nil {
+		return l.edges[which]
+	}
 	var p []point
 	for i, c := range l.sections {
+		stem := h.sections[i].points
+		end := (i == l.bow.first || i == l.stern.first) && len(stem) > 0 && h.closedAt(i)
 		switch {
 		case c != nil && sheer:
 			p = append(p, c.p[len(c.p)-1])
 		case c != nil:
 			p = append(p, c.p[0])
-		case i == o && len(h.sections[i].points) > 0:
-			p = append(p, h.sections[i].points[0].point)
+		case end && sheer:
+			p = append(p, stem[len(stem)-1].point)
+		case end:
+			p = append(p, stem[0].point)
 		}
 	}
 	if len(p) < 2 {
-		return point{}, false
+		return nil
 	}
-	x := h.x[k] + part*(h.x[o]-h.x[k])
-	return newCurve(p, nil, h.step).nearest(point{x: x}, func(q point) float64 { return q.x - x })
+	l.edges[which] = newCurve(p, nil, h.step)
+	return l.edges[which]
 }
 
 // seamName is a seam's name: between the strakes above and below it.

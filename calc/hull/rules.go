@@ -33,6 +33,7 @@ type Rules struct {
 	ExtraAtEnds    measure.Length // left on at each end of a strake
 	BackAfter      int            // planks in which the work is to be back on its line
 	MostAPlank     measure.Length // a plank may be made wider or narrower by
+	ViewsWithin    float64        // two views of a point may lie apart by so many of the table's steps
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
 
@@ -50,6 +51,7 @@ func DefaultRules() Rules {
 		LengthWithin:   1,                    // our choice: 3 in on a 25 ft strake
 		BackAfter:      3,                    // common practice, no source
 		MostAPlank:     measure.Eighth,       // common practice, no source
+		ViewsWithin:    2,                    // our choice
 		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
 }
@@ -77,6 +79,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "extra at ends", Meaning: "left on at each end of a strake beyond its hood end, in computed lengths", Source: "the builder's", Value: setting.Length(&r.ExtraAtEnds, 0, 10*measure.Foot)},
 		{Name: "back on the line after", Meaning: "planks in which work ahead of or behind its lining-off line is to be back on it", Source: "common practice, no source", Value: setting.Count(&r.BackAfter, 1, 50)},
 		{Name: "most a plank", Meaning: "a plank may be made wider or narrower than lined off by", Source: "common practice, no source", Value: setting.Length(&r.MostAPlank, 0, measure.Foot)},
+		{Name: "views within", Meaning: "how far two views of a point may lie apart, square to the curve, beyond what the spacing of the stations explains", Source: "our choice", Value: setting.Number(&r.ViewsWithin, "steps of the table", 0, 100)},
 		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},

@@ -1,6 +1,8 @@
 package hull
 
 import (
+	"slices"
+
 	"strakebook/calc/measure"
 )
 
@@ -8,7 +10,7 @@ import (
 type long struct {
 	pair     int
 	line     *curve
-	stations []int  // of each point of the curve, -1 for an end found from the profile
+	stations []int  // of each point of the curve, -1 for an end found from the profile and for a knuckle
 	from, to string // where it starts and ends
 }
 
@@ -71,8 +73,50 @@ func (t *table) long(i int, profile, deck *long) *long {
 	if len(points) < 2 {
 		return nil
 	}
-	l.line, l.stations = newCurve(points, nil, t.step), stations
+	points, stations, corner := t.knuckles(p, points, stations)
+	l.line, l.stations = newCurve(points, corner, t.step), stations
 	return l
+}
+
+// knuckles sets the points at which a waterline or buttock crosses a chine among
+// its own: it turns sharply there.
+func (t *table) knuckles(p pair, points []point, stations []int) ([]point, []int, []bool) {
+	corner := make([]bool, len(points))
+	if p.role != Waterline && p.role != Buttock {
+		return points, stations, corner
+	}
+	f := func(q point) float64 { return q.z - points[0].z }
+	if p.role == Buttock {
+		f = func(q point) float64 { return q.y - points[0].y }
+	}
+	for i, c := range t.pairs {
+		if c.role != Chine || c.out < 0 || c.up < 0 {
+			continue
+		}
+		chine := t.long(i, nil, nil)
+		if chine == nil {
+			continue
+		}
+		for _, u := range chine.line.crossings(f) {
+			q := chine.line.at(u)
+			j := 0
+			for j < len(points) && points[j].x < q.x {
+				j++
+			}
+			switch {
+			case j == 0 || j == len(points):
+			case q.from(points[j]) < t.step:
+				corner[j] = true
+			case q.from(points[j-1]) < t.step:
+				corner[j-1] = true
+			default:
+				points = slices.Insert(points, j, q)
+				stations = slices.Insert(stations, j, -1)
+				corner = slices.Insert(corner, j, true)
+			}
+		}
+	}
+	return points, stations, corner
 }
 
 // meets is where a waterline runs out on the profile, or a buttock at the deck,

@@ -1,0 +1,223 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"testing"
+
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// shipHull is a Series 60 parent hull (F. H. Todd, David Taylor Model Basin Report
+// 1712, 1963; the files under testdata/worked/offsets) at 48 in half beam, B/T 2.5
+// and L/B 7.5: half-breadths are fractions of their own waterline's greatest,
+// which is given as a fraction of the half beam.
+func shipHull(t *testing.T, name string) (Offsets, Rules) {
+	o := worked(t, name, measure.Form{Unit: measure.Fractions, Notation: measure.Decimal}, measure.Millimetre, true)
+	most := len(o.Stations) - 1
+	if o.Stations[most].Name != "MaxBm" {
+		t.Fatal("no greatest breadths")
+	}
+	for i := range o.Lines {
+		share, err := strconv.ParseFloat(o.Lines[i].Name, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		o.Lines[i].At = source.Is(measure.Metre.Times(share)) // of the draft
+		whole := o.Lines[i].Values[most].Value.Millimetres() / 1000
+		for k := range o.Lines[i].Values {
+			o.Lines[i].Values[k].Value = o.Lines[i].Values[k].Value.Times(whole)
+		}
+	}
+	o = dropStation(o, "MaxBm")
+	o.Fractions = true
+	r := DefaultRules()
+	r.HalfBeam, r.Draft, r.StationSpacing = 48*measure.Inch, measure.Inches(38.4), 36*measure.Inch
+	return o, r
+}
+
+// TestSeries60 draws a ship with a flat bottom, a wall side and a bulging stern:
+// the sections pass no farther beyond their neighbours than the table's step but
+// at a greatest breadth, and are as long as a line of many short pieces.
+func TestSeries60(t *testing.T) {
+	for _, name := range []string{"05", "07"} {
+		o, r := shipHull(t, name)
+		s, found := Work(o, nil, r)
+		if s == nil {
+			t.Fatal(found)
+		}
+		full, _ := scaled(o, r)
+		h := draw(full, r)
+		step := h.step
+		for k, sec := range h.sections {
+			if sec.line == nil {
+				continue
+			}
+			c := sec.line
+			dense := 0.0
+			last := c.p[0]
+			for i := range len(c.t) - 1 {
+				p, q := c.p[i], c.p[i+1]
+				top := i > 0 && c.p[i-1].y < p.y && q.y < p.y || i+2 < len(c.p) && p.y < q.y && c.p[i+2].y < q.y
+				valley := i > 0 && c.p[i-1].y > p.y && q.y > p.y || i+2 < len(c.p) && p.y > q.y && c.p[i+2].y > q.y
+				for j := 1; j <= 200; j++ {
+					at := c.at(c.t[i] + (c.t[i+1]-c.t[i])*float64(j)/200)
+					dense += at.from(last)
+					last = at
+					if !top && !valley && (at.y > max(p.y, q.y)+step+1e-9 || at.y < min(p.y, q.y)-step-1e-9) {
+						t.Fatalf("%s: station %s passes beyond %v and %v at %v", name, h.o.Stations[k].Name, p, q, at)
+					}
+				}
+			}
+			near(t, "girth", c.length(), dense, 4e-4*dense)
+		}
+		// No keel is given: amidships the girth is that of bilge and side, from the
+		// breadth at the base, more than straight across and less than the corner.
+		mid := s.Stations[s.station("10")].Girth.Inches()
+		base := full.Lines[0].Values[s.station("10")].Value.Inches()
+		if mid > 48-base+1.5*38.4 || mid < math.Hypot(48-base, 1.5*38.4) {
+			t.Errorf("girth amidships %.2f", mid)
+		}
+		if len(found) == 0 || found[0].Kind != GirthFrom {
+			t.Errorf("found %v", found)
+		}
+	}
+}
+
+// TestFractionsNeedSize says what a table of fractions needs.
+func TestFractionsNeedSize(t *testing.T) {
+	o, r := shipHull(t, "05")
+	r.Draft = 0
+	if s, found := Work(o, nil, r); s != nil || len(found) != 1 || found[0].Kind != HullUnworked {
+		t.Errorf("found %v", found)
+	}
+}
+
+// TestMirror turns a hull end for end: girths and lengths are the same from the
+// other end.
+func TestMirror(t *testing.T) {
+	for _, f := range append(tuned(), held()...) {
+		o := f.offsets()
+		a, _ := Work(o, planked(), DefaultRules())
+		b, _ := Work(turned(o), planked(), DefaultRules())
+		n := len(a.Stations)
+		for k := range a.Stations {
+			near(t, f.name+" girth", b.Stations[n-1-k].Girth.Inches(), a.Stations[k].Girth.Inches(), 1e-4)
+		}
+		for i := range a.Lines {
+			near(t, f.name+" "+a.Lines[i].Name, b.Lines[i].Length.Inches(), a.Lines[i].Length.Inches(), 1e-3)
+		}
+		for i, l := range a.Linings {
+			for j, seam := range l.Seams {
+				near(t, fmt.Sprint(f.name, " seam ", j), b.Linings[i].Seams[j].Length.Inches(), seam.Length.Inches(), 1e-2)
+			}
+		}
+	}
+}
+
+// turned is a table turned end for end.
+func turned(o Offsets) Offsets {
+	n := len(o.Stations)
+	end := o.Stations[n-1].At.Value
+	out := o
+	out.Stations, out.Lines = nil, nil
+	for k := range n {
+		s := o.Stations[n-1-k]
+		s.At.Value = end - s.At.Value
+		out.Stations = append(out.Stations, s)
+	}
+	for _, l := range o.Lines {
+		values := make([]source.Reading[measure.Length], n)
+		for k := range n {
+			values[k] = l.Values[n-1-k]
+		}
+		l.Values = values
+		out.Lines = append(out.Lines, l)
+	}
+	return out
+}
+
+// TestScale makes a hull of a table in millimetres twenty times as big with a
+// step twenty times as coarse: girths are twenty times as long.
+func TestScale(t *testing.T) {
+	small, _ := Work(wigley(measure.Foot, measure.Eighth), nil, DefaultRules())
+	r := DefaultRules()
+	r.NearBase *= 20
+	big, _ := Work(wigley(20*measure.Foot, 20*measure.Eighth), nil, r)
+	for k := range small.Stations {
+		near(t, "girth", big.Stations[k].Girth.Inches(), 20*small.Stations[k].Girth.Inches(), 1e-5)
+	}
+	for i := range small.Board {
+		near(t, "bevel", float64(big.Board[i].Square), float64(small.Board[i].Square), 1e-6)
+	}
+}
+
+// TestConverge draws ever more stations and levels: the girths and the sheer come
+// nearer the true ones.
+func TestConverge(t *testing.T) {
+	last := math.Inf(1)
+	for _, n := range []int{6, 11, 21, 41} {
+		s, _ := Work(wigleyTable(measure.Metre, measure.Nanometre, n, n/2), nil, DefaultRules())
+		worst := 0.0
+		for k, g := range s.Stations {
+			worst = max(worst, math.Abs(g.Girth.Millimetres()/1000-wigleyGirth(20*float64(k)/float64(n-1)-10)))
+		}
+		if worst > last/4 {
+			t.Errorf("with %d stations the girths are out by %g, before %g", n, worst, last)
+		}
+		last = worst
+	}
+}
+
+// TestViews says that two views of one hull agree, and that a buttock's heights
+// taken from the wrong base do not.
+func TestViews(t *testing.T) {
+	for _, f := range append(tuned(), held()...) {
+		h := draw(f.offsets(), DefaultRules())
+		for _, x := range h.viewsApart() {
+			t.Errorf("%s: %s", f.name, x.Text)
+		}
+	}
+	o := tuned()[0].offsets()
+	for i, l := range o.Lines {
+		if l.Name == "Buttock 2" {
+			for k := range l.Values {
+				o.Lines[i].Values[k].Value += 2 * measure.Inch
+			}
+		}
+	}
+	_, found := Work(o, nil, DefaultRules())
+	n := 0
+	for _, f := range found {
+		if f.Kind == ViewsApart {
+			n++
+		}
+	}
+	if n != 1 {
+		t.Errorf("a buttock 2 in too high is told of %d times", n)
+	}
+}
+
+// benchHull is a round-bilged hull of so many stations, with a strip skin of so
+// many strips a side under it.
+func benchHull(stations, seams int) (Offsets, []Strake) {
+	f := roundBilge("bench", 480, 72, 66, stations, measure.Eighth)
+	return f.offsets(), []Strake{
+		{Name: "A", Skin: Strips, Thickness: source.Is(5 * measure.Eighth), Count: source.Is(seams), Width: source.Is(measure.Inches(108 / float64(seams)))},
+	}
+}
+
+// BenchmarkWork is the cost of a hull of 60 seams and 30 stations, and of less
+// and more: linear in both.
+func BenchmarkWork(b *testing.B) {
+	for _, n := range [][2]int{{30, 15}, {30, 30}, {30, 60}, {30, 120}, {15, 60}, {60, 60}} {
+		o, list := benchHull(n[0], n[1])
+		b.Run(fmt.Sprintf("stations=%d/seams=%d", n[0], n[1]), func(b *testing.B) {
+			for b.Loop() {
+				Work(o, list, DefaultRules())
+			}
+		})
+	}
+}

@@ -109,22 +109,48 @@ func straight(t, v []float64) []float64 {
 // more than a tolerance where these show no greatest or least: a spline through
 // a sudden bend swings on the other side of it.
 func calm(t, v, m []float64, tolerance float64) {
-	n := len(t)
-	top := make([]bool, n)
-	for i := 1; i < n-1; i++ {
-		top[i] = (v[i]-v[i-1])*(v[i+1]-v[i]) < 0
-	}
-	for i := 0; i < n-1; i++ {
-		if top[i] || top[i+1] || v[i] == v[i+1] {
+	for i := range len(t) - 1 {
+		h := t[i+1] - t[i]
+		if v[i] == v[i+1] || peaks(v, i) || rounds(t, v, m, i) {
 			continue
 		}
-		h := t[i+1] - t[i]
 		if overshoot(v[i], v[i+1], m[i]*h, m[i+1]*h) <= tolerance {
 			continue
 		}
 		d := (v[i+1] - v[i]) / h
 		m[i], m[i+1] = within(m[i], d), within(m[i+1], d)
 	}
+}
+
+// peaks says that a place at either end of the space is a greatest or least among
+// its neighbours.
+func peaks(v []float64, i int) bool {
+	at := func(k int) bool {
+		return k > 0 && k < len(v)-1 && (v[k]-v[k-1])*(v[k+1]-v[k]) < 0
+	}
+	return at(i) || at(i+1)
+}
+
+// rounds says that the run bends one way right through the space and at both its
+// ends, as over a greatest breadth between two levels: what it passes beyond its
+// neighbours by is no swing.
+func rounds(t, v, m []float64, i int) bool {
+	h := t[i+1] - t[i]
+	d := (v[i+1] - v[i]) / h
+	first, last := (6*d-4*m[i]-2*m[i+1])/h, (2*m[i]+4*m[i+1]-6*d)/h
+	if first*last <= 0 {
+		return false
+	}
+	for _, k := range []int{i, i + 1} {
+		if k == 0 || k == len(v)-1 {
+			continue
+		}
+		before, after := (v[k]-v[k-1])/(t[k]-t[k-1]), (v[k+1]-v[k])/(t[k+1]-t[k])
+		if before == 0 || after == 0 || (after-before)*first <= 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // within is a slope brought between nothing and three times that of its space,

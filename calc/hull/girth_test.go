@@ -112,7 +112,9 @@ func TestRoundGirth(t *testing.T) {
 
 // roundOffsets is a table of quarters of rounds of a radius that may change
 // along the hull, axis at the height 36, by waterlines and buttocks, in inches.
-func roundOffsets(radius func(x float64) float64) Offsets {
+func roundOffsets(radius func(x float64) float64) Offsets { return roundOffsetsEvery(4, radius) }
+
+func roundOffsetsEvery(step float64, radius func(x float64) float64) Offsets {
 	o := Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
 	for k := range 11 {
 		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Inches(12 * float64(k)))})
@@ -132,10 +134,10 @@ func roundOffsets(radius func(x float64) float64) Offsets {
 	line("keel", Height, Keel, 0, func(r float64) float64 { return 36 - r })
 	line("deck", Height, Deck, 0, func(r float64) float64 { return 36 })
 	line("deck", HalfBreadth, Deck, 0, func(r float64) float64 { return r })
-	for z := 14.0; z < 36; z += 4 {
+	for z := 6 + 2*step; z < 36; z += step {
 		line(fmt.Sprint("WL ", z), HalfBreadth, Waterline, z, func(r float64) float64 { return math.Sqrt(r*r - (36-z)*(36-z)) })
 	}
-	for y := 4.0; y < 24; y += 4 {
+	for y := step; y < 24; y += step {
 		line(fmt.Sprint("buttock ", y), Height, Buttock, y, func(r float64) float64 { return 36 - math.Sqrt(r*r-y*y) })
 	}
 	return o

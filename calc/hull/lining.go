@@ -72,6 +72,7 @@ func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Linin
 		l := h.newLined(g, marks, on)
 		found = append(found, h.divide(l, g.strakes, marks)...)
 		lining := h.lining(l)
+		h.bevels(&lining)
 		found = append(found, h.widths(lining, l)...)
 		all = append(all, lining)
 	}

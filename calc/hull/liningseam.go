@@ -60,6 +60,7 @@ func (h *hull) seam(l *lined, j int) Seam {
 		for _, k := range run {
 			c := l.sections[k]
 			p := c.at(c.place(c.length() - l.down[j][k]))
+			p.x = h.x[k] // to the last figure, so that it is found again
 			s.Points[k] = SeamPoint{Crosses: true, Out: measure.Inches(p.y), Up: measure.Inches(p.z), Girth: measure.Inches(l.down[j][k])}
 			s.Points[k].corner(p, l.outer, k)
 			points = append(points, p)

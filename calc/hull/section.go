@@ -26,9 +26,18 @@ type crossed struct {
 	corner bool
 }
 
-// section gathers the points of every line that crosses a station, sets them in
-// order from the rabbet up, and draws the curve through them.
+// section draws the curve through the points of a station.
 func (t *table) section(k int) section {
+	s := t.gather(k)
+	if len(s.points) >= 2 {
+		s.draw(t.step)
+	}
+	return s
+}
+
+// gather finds the points of every line that crosses a station and sets them in
+// order from the rabbet up.
+func (t *table) gather(k int) section {
 	s := section{k: k}
 	foot, head := t.foot(k), t.head(k)
 	for i, p := range t.pairs {
@@ -61,9 +70,6 @@ func (t *table) section(k int) section {
 		s.points = append(s.points, *head)
 	}
 	s.thin(t)
-	if len(s.points) >= 2 {
-		s.draw(t.step)
-	}
 	return s
 }
 
@@ -132,14 +138,15 @@ func (s *section) order() {
 }
 
 // thin leaves out points that lie so close together that the table's rounding
-// would bend the curve between them: of two the one whose line crosses the
-// section less squarely.
+// would bend the curve between them, closer than forty of its steps or half the
+// mean space (our choice): of two the one whose line crosses the section less
+// squarely.
 func (s *section) thin(t *table) {
 	size := 0.0
 	for i := 1; i < len(s.points); i++ {
 		size += s.points[i].from(s.points[i-1].point)
 	}
-	close := max(3*t.step, 0.02*size)
+	close := max(3*t.step, min(40*t.step, size/float64(2*len(s.points))))
 	for i := 1; i < len(s.points); {
 		if s.points[i].from(s.points[i-1].point) >= close {
 			i++

@@ -62,11 +62,15 @@ func TestSeries60(t *testing.T) {
 				p, q := c.p[i], c.p[i+1]
 				top := i > 0 && c.p[i-1].y < p.y && q.y < p.y || i+2 < len(c.p) && p.y < q.y && c.p[i+2].y < q.y
 				valley := i > 0 && c.p[i-1].y > p.y && q.y > p.y || i+2 < len(c.p) && p.y > q.y && c.p[i+2].y > q.y
+				slack := step + 1e-9
+				if i+2 == len(c.p) {
+					slack = 2 * step // the greatest breadth may lie between the last two
+				}
 				for j := 1; j <= 200; j++ {
 					at := c.at(c.t[i] + (c.t[i+1]-c.t[i])*float64(j)/200)
 					dense += at.from(last)
 					last = at
-					if !top && !valley && (at.y > max(p.y, q.y)+step+1e-9 || at.y < min(p.y, q.y)-step-1e-9) {
+					if !top && !valley && (at.y > max(p.y, q.y)+slack || at.y < min(p.y, q.y)-slack) {
 						t.Fatalf("%s: station %s passes beyond %v and %v at %v", name, h.o.Stations[k].Name, p, q, at)
 					}
 				}

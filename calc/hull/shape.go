@@ -84,6 +84,12 @@ type SeamPoint struct {
 	Out, Up measure.Length // from the centre line and the base line
 	Girth   measure.Length // down from the sheer line
 	Along   measure.Length // from the seam's fore end
+	// How much the planking turns at the seam, in the plane square to it: off
+	// square, plus where the outside face is the wider. HasBevel is false at the
+	// sheer, the last seam, and where a plank beside the seam has ended.
+	Bevel    measure.Angle
+	HasBevel bool
+	Angle    measure.Angle // of the seam to the fore-and-aft line
 	// The girth to the outer corner of the edge, over the outer face of the skin,
 	// and that whole girth, where they are known.
 	outer, outerWhole measure.Length

@@ -1,0 +1,98 @@
+package hull
+
+import (
+	"math"
+
+	"strakebook/calc/measure"
+)
+
+// bevels finds how much the planking turns at every seam, at every station: in
+// the plane square to the seam there, the angle between the chord of the plank
+// above and that of the plank below, plus where the outside is rounded. The sheer
+// and the last seam have none.
+func (h *hull) bevels(l *Lining) {
+	for j := 1; j < len(l.Seams)-1; j++ {
+		seam := &l.Seams[j]
+		if seam.run == nil {
+			continue
+		}
+		for i, at := range seam.run.p {
+			k := h.stationAt(at.x)
+			if k < 0 || !seam.Points[k].Crosses {
+				continue
+			}
+			p := &seam.Points[k]
+			along := seam.run.out[i].unit()
+			p.Angle = measure.Radians(math.Acos(min(1, math.Abs(along.x))))
+			if angle, ok := seamTurn(l.Seams[j-1].run, l.Seams[j+1].run, at, along); ok {
+				p.Bevel, p.HasBevel = measure.Radians(angle), true
+			}
+		}
+	}
+}
+
+// stationAt is the station at a place along the hull, -1 where there is none.
+func (h *hull) stationAt(x float64) int {
+	for k := range h.x {
+		if h.x[k] == x {
+			return k
+		}
+	}
+	return -1
+}
+
+// seamTurn is the angle between the chords to the seams above and below in the plane
+// through a place square to a direction. It is not ok where the plane does not
+// meet both.
+func seamTurn(above, below *curve, at, along point) (float64, bool) {
+	up, okUp := square(above, at, along)
+	down, okDown := square(below, at, along)
+	if !okUp || !okDown {
+		return 0, false
+	}
+	a, b := up.minus(at), at.minus(down)
+	if a.length() == 0 || b.length() == 0 {
+		return 0, false
+	}
+	// Going up the planking turns inward, to starboard of the way aft, on a round.
+	across := b.cross(a)
+	angle := math.Atan2(across.length(), a.dot(b))
+	if across.dot(along) < 0 {
+		angle = -angle
+	}
+	return angle, true
+}
+
+// square is where a curve passes through the plane at a place square to a
+// direction, the nearest where it does so more than once. A curve that ends at
+// the plane meets it.
+func square(c *curve, at, along point) (point, bool) {
+	if c == nil {
+		return point{}, false
+	}
+	f := func(p point) float64 { return p.minus(at).dot(along) }
+	if p, ok := c.nearest(at, f); ok {
+		return p, true
+	}
+	for _, end := range []point{c.p[0], c.p[len(c.p)-1]} {
+		if math.Abs(f(end)) < 1e-6 {
+			return end, true
+		}
+	}
+	return point{}, false
+}
+
+// EdgeAt is where a strake's upper or lower edge crosses a station, with the
+// bevel of its seam there and the angle it runs at. It is not ok where the hull,
+// the strake or the station is not known or the edge does not reach it.
+func (s *Shape) EdgeAt(skin Skin, strake string, side Side, upper bool, station string) (SeamPoint, bool) {
+	seam, ok := s.edge(skin, strake, side, upper)
+	if !ok {
+		return SeamPoint{}, false
+	}
+	k := s.station(station)
+	if k < 0 || k >= len(seam.Points) || !seam.Points[k].Crosses {
+		return SeamPoint{}, false
+	}
+	return seam.Points[k], true
+}

@@ -13,4 +13,5 @@ type Table struct {
 	Notation string
 	Evidence []string // why it was read so, a clause each
 	Skip     bool     // the guide says to leave it
+	Digest   string   // of its figures, to know a copy by
 }

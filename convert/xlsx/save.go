@@ -95,7 +95,7 @@ func build(path string, ours *sheet.Book, from []byte, marks []sheet.Mark) (*exc
 	if err := arrange(f, ours, theirs); err != nil {
 		return nil, err
 	}
-	w := writer{file: f, styles: map[sheet.Style]int{}}
+	w := writer{file: f, styles: map[look]int{}}
 	for _, s := range ours.Sheets {
 		if err := w.sheet(s); err != nil {
 			return nil, fmt.Errorf("sheet %q: %w", s.Name, err)

@@ -13,15 +13,25 @@ import (
 // writer writes our sheets into one workbook.
 type writer struct {
 	file   *excelize.File
-	styles map[sheet.Style]int
+	styles map[look]int
 }
 
-func (w writer) style(purpose sheet.Style) (int, error) {
-	if id, ok := w.styles[purpose]; ok {
+// look is a purpose with the number format carried over from a builder's cell.
+type look struct {
+	purpose sheet.Style
+	format  string
+}
+
+func (w writer) style(purpose sheet.Style, format string) (int, error) {
+	if id, ok := w.styles[look{purpose, format}]; ok {
 		return id, nil
 	}
-	id, err := w.file.NewStyle(looks(purpose))
-	w.styles[purpose] = id
+	style := looks(purpose)
+	if format != "" {
+		style.CustomNumFmt = &format
+	}
+	id, err := w.file.NewStyle(style)
+	w.styles[look{purpose, format}] = id
 	return id, err
 }
 
@@ -73,12 +83,12 @@ func (w writer) sheet(s *sheet.Sheet) error {
 	for r, row := range s.Rows {
 		values := make([]any, len(row))
 		for c, cell := range row {
-			id, err := w.style(cell.Style)
+			id, err := w.style(cell.Style, cell.Format)
 			if err != nil {
 				return err
 			}
 			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: value(cell)}
-			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain {
+			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain && cell.Formula == "" {
 				values[c] = nil
 			}
 		}

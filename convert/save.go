@@ -1,0 +1,208 @@
+package convert
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"strakebook/convert/csv"
+	"strakebook/convert/sheet"
+	"strakebook/convert/write"
+	"strakebook/convert/xlsx"
+)
+
+// Target says where a job's new book goes.
+type Target struct {
+	Path   string // "" for "BOOK cut list.xlsx" beside the first book, numbered if taken
+	Force  bool   // write over a file that is there, never over a book read
+	Tables string // folder for the tables as text files; "" for none
+}
+
+// Save writes the new book, and the tables where they are asked for. It returns
+// the new book's path.
+func (d *Done) Save(to Target) (string, error) {
+	first := d.Books[0]
+	path, err := d.target(to, first)
+	if err != nil {
+		return "", err
+	}
+	in := d.input(true)
+	var from []byte
+	workbook := xlsx.IsWorkbook(first.Data)
+	if workbook {
+		from = first.Data
+	}
+	for _, s := range first.Sheets {
+		in.Taken = append(in.Taken, s.Name)
+	}
+	ours, marks := write.Book(in)
+	if !workbook {
+		ours.Sheets = append(ours.Sheets, values(first.Sheets, marks)...)
+		marks = nil
+	}
+	for _, b := range d.Books[1:] {
+		for _, s := range values(b.Sheets, nil) {
+			for n := 2; has(ours.Sheets, first.Sheets, s.Name); n++ {
+				s.Name = fmt.Sprintf("%.24s (%d)", s.Name, n)
+			}
+			ours.Sheets = append(ours.Sheets, s)
+		}
+	}
+	if err := xlsx.Save(path, ours, from, marks); err != nil {
+		return "", err
+	}
+	if to.Tables != "" {
+		if err := saveTables(to, in); err != nil {
+			return "", err
+		}
+	}
+	return path, nil
+}
+
+func has(ours, theirs []*sheet.Sheet, name string) bool {
+	for _, s := range append(append([]*sheet.Sheet{}, ours...), theirs...) {
+		if strings.EqualFold(s.Name, name) {
+			return true
+		}
+	}
+	return false
+}
+
+// values is sheets carried over as their values, marked where doubtful.
+func values(sheets []*sheet.Sheet, marks []sheet.Mark) []*sheet.Sheet {
+	var all []*sheet.Sheet
+	for _, s := range sheets {
+		c := &sheet.Sheet{Name: sheetName(s.Name), Merged: s.Merged}
+		for r, row := range s.Rows {
+			for col, cell := range row {
+				cell.Formula = ""
+				if cell.Kind != sheet.Empty {
+					c.Set(r+1, col+1, cell)
+				}
+			}
+		}
+		for _, m := range marks {
+			if m.Sheet == s.Name {
+				cell := c.At(m.Row, m.Col)
+				cell.Style, cell.Note = m.Style, m.Note
+				c.Set(m.Row, m.Col, cell)
+			}
+		}
+		all = append(all, c)
+	}
+	return all
+}
+
+// sheetName is a name a sheet may bear: 31 letters, none of the forbidden ones.
+func sheetName(name string) string {
+	name = strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`[]:*?/\`, r) {
+			return ' '
+		}
+		return r
+	}, name)
+	if r := []rune(name); len(r) > 31 {
+		name = string(r[:31])
+	}
+	return strings.Trim(name, "' ")
+}
+
+// target is where the new book goes, refused where it would lie over another.
+func (d *Done) target(to Target, first *sheet.Book) (string, error) {
+	ext := ".xlsx"
+	if first.Kind == "xlsm" {
+		ext = ".xlsm"
+	}
+	if to.Path == "" {
+		base := strings.TrimSuffix(first.Path, filepath.Ext(first.Path)) + " cut list"
+		path := base + ext
+		for n := 2; exists(path); n++ {
+			path = fmt.Sprintf("%s %d%s", base, n, ext)
+		}
+		return path, nil
+	}
+	refuse := func(cause, hint string) (string, error) {
+		return "", &sheet.Refused{Doing: "write", Path: to.Path, Cause: cause, Hint: hint}
+	}
+	if e := strings.ToLower(filepath.Ext(to.Path)); e != ext {
+		return refuse("a name that does not end in "+ext, "end the name in "+ext)
+	}
+	info, err := os.Stat(to.Path)
+	if err != nil {
+		return to.Path, nil
+	}
+	for _, b := range d.Books {
+		if in, err := os.Stat(b.Path); err == nil && os.SameFile(in, info) {
+			return refuse("it is one of the books read", "name another file with -o: a book read is never written over")
+		}
+	}
+	if info.IsDir() {
+		return refuse("it is a folder", "name a file in it")
+	}
+	if !to.Force {
+		return refuse("it is there already", "name another file with -o, or say --force to write over it")
+	}
+	return to.Path, nil
+}
+
+func exists(path string) bool {
+	_, err := os.Stat(path)
+	return err == nil
+}
+
+// saveTables writes the tables as text files into a folder.
+func saveTables(to Target, in write.Input) error {
+	refuse := func(path, cause string, err error) error {
+		return &sheet.Refused{Doing: "write", Path: path, Cause: cause, Err: err, Hint: "name a folder you may write to"}
+	}
+	if err := os.MkdirAll(to.Tables, 0o755); err != nil {
+		return refuse(to.Tables, "cannot be made", err)
+	}
+	tables := write.Tables(in)
+	for _, t := range tables {
+		if path := filepath.Join(to.Tables, t.Name+".csv"); exists(path) && !to.Force {
+			return refuse(path, "it is there already: say --force to write over it", nil)
+		}
+	}
+	for _, t := range tables {
+		if err := xlsx.Replace(filepath.Join(to.Tables, t.Name+".csv"), func(w io.Writer) error { return csv.Write(w, t.Rows) }); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Write writes a book of plain sheets, such as the demo yard's.
+func Write(b *sheet.Book, path string, force bool) error {
+	if strings.ToLower(filepath.Ext(path)) != ".xlsx" {
+		return &sheet.Refused{Doing: "write", Path: path, Cause: "a name that does not end in .xlsx", Hint: "end the name in .xlsx"}
+	}
+	if exists(path) && !force {
+		return &sheet.Refused{Doing: "write", Path: path, Cause: "it is there already", Hint: "name another file, or say --force to write over it"}
+	}
+	return xlsx.Save(path, b, nil, nil)
+}
+
+// Hints is what to do about an error, a line each.
+func Hints(err error) []string {
+	var refused *sheet.Refused
+	var unusable *Unusable
+	switch {
+	case errors.As(err, &refused) && refused.Hint != "":
+		return []string{refused.Hint}
+	case errors.As(err, &unusable):
+		return []string{"strakebook start writes a book with one of each table to copy from", "strakebook show BOOK says what was found where"}
+	}
+	return nil
+}
+
+// Unusable is books that hold no table known here.
+type Unusable struct{ Books []string }
+
+// Error names the books.
+func (u *Unusable) Error() string {
+	return fmt.Sprintf("read %s: no table of offsets, bevels, strakes or boards was found", strings.Join(u.Books, ", "))
+}

@@ -78,7 +78,7 @@ func (b Readings) written(v float64, r Rules) string {
 	case OnOutside:
 		a = 90 - a
 	}
-	return a.Round(b.Resolution).Write()
+	return a.Round(b.step()).Write()
 }
 
 // span is the first and last station with a bevel; first > last where none has.

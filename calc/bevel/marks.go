@@ -5,7 +5,6 @@ import (
 
 	"gonum.org/v1/gonum/interp"
 
-	"strakebook/calc/fair"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
@@ -15,6 +14,7 @@ type laid struct {
 	b           Readings
 	s           Seam
 	y           []float64        // bevels off square, square to the edge
+	smooth      []float64        // the same, faired
 	given       []bool           // which stations have one
 	at          []measure.Length // along the edge from the first reading
 	first, last int
@@ -31,8 +31,7 @@ func (l laid) marks(r Rules) []Mark {
 	}
 	have := l.given[:l.last+1]
 	read := curve(x, l.y, have)
-	smooth, _ := fair.Studentised(l.y, l.given, float64(l.b.Resolution))
-	faired := curve(x, smooth, have) // through what was read: a gap is filled in the same way
+	faired := curve(x, l.smooth, have) // through what was read: a gap is filled in the same way
 	var all []Mark
 	for k := l.first; k <= l.last; k++ {
 		all = append(all, Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k]})

@@ -2,6 +2,7 @@ package bevel
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -59,8 +60,9 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 	var all []Schedule
 	var found finding.List
 	var bySpacing []source.Cell
-	for _, s := range b.Seams {
-		y, given := b.values(s, r)
+	j := b.judge(r)
+	for i, s := range b.Seams {
+		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
 		first, last := span(given)
 		if first >= last {
 			continue // one reading makes no run; its lack is found by Check
@@ -75,13 +77,15 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 		if from == spaced {
 			bySpacing = append(bySpacing, s.Cell)
 		}
+		smooth := j.faired(i)
 		found = append(found, squared(b, s, y, at, from, places, first, last, r)...)
+		squared(b, s, smooth, at, from, places, first, last, r)
 		plank, known := find(strakes, s)
 		if !known {
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		l := laid{b: b, s: s, y: y, given: given, at: at, first: first, last: last, thick: plank.Thickness.Value}
+		l := laid{b: b, s: s, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: plank.Thickness.Value}
 		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
 		sched.Thickness, sched.Width, sched.AlongFrom = plank.Thickness.Value, plank.Width.Value, from
 		sched.Marks = l.marks(r)

@@ -7,7 +7,7 @@ import (
 
 // parabola is a fair row of n places rounded to whole steps, like a waterline.
 func parabola(n int) Row {
-	row := Row{make([]float64, n), make([]float64, n), make([]bool, n)}
+	row := Row{X: make([]float64, n), Y: make([]float64, n), Given: make([]bool, n)}
 	for i := range n {
 		x := 2*float64(i)/float64(n-1) - 1
 		row.X[i], row.Y[i], row.Given[i] = float64(i)*24, math.Round(200*(1-x*x)), true

@@ -1,18 +1,24 @@
 package fair
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // line is the given values of a row.
 type line struct {
-	at   []int // place of each in the row
-	x, y []float64
+	at     []int // place of each in the row
+	x, y   []float64
+	corner []int // places of the row before which it has a corner
+	loose  [2]bool
+	most   float64
 }
 
 func newLine(row Row) line {
 	if len(row.X) != len(row.Y) || len(row.X) != len(row.Given) {
 		panic("fair: a row's slices differ in length")
 	}
-	var l line
+	l := line{corner: row.Corner, loose: row.Loose, most: 8}
 	for i, ok := range row.Given {
 		if ok {
 			l.at, l.x, l.y = append(l.at, i), append(l.x, row.X[i]), append(l.y, row.Y[i])
@@ -23,7 +29,7 @@ func newLine(row Row) line {
 
 // without is the line with its k-th value withdrawn.
 func (l line) without(k int) line {
-	w := line{make([]int, 0, len(l.at)), make([]float64, 0, len(l.at)), make([]float64, 0, len(l.at))}
+	w := line{make([]int, 0, len(l.at)), make([]float64, 0, len(l.at)), make([]float64, 0, len(l.at)), l.corner, l.loose, l.most}
 	for i := range l.at {
 		if i != k {
 			w.at, w.x, w.y = append(w.at, l.at[i]), append(w.x, l.x[i]), append(w.y, l.y[i])
@@ -124,4 +130,56 @@ func Fill(row Row, at int) (y float64, ok bool) {
 	}
 	y, _ = l.fit(row.X[at], l.place(row.X[at]))
 	return y, true
+}
+
+// piece is the piece of the line between corners in which its k-th value lies,
+// and which value of the piece it is.
+func (l line) piece(k int) (line, int) {
+	from, to := 0, len(l.at)
+	for _, c := range l.corner {
+		i := slices.IndexFunc(l.at, func(at int) bool { return at >= c })
+		switch {
+		case i < 0:
+		case i <= k:
+			from = max(from, i)
+		default:
+			to = min(to, i)
+		}
+	}
+	loose := [2]bool{l.loose[0] || from > 0, l.loose[1] || to < len(l.at)}
+	return line{l.at[from:to], l.x[from:to], l.y[from:to], nil, loose, l.most}, k - from
+}
+
+// through is the polynomial through so many values nearest about the k-th, which
+// takes no part, and the growth of rounding in the difference.
+func (l line) through(k, count int) (y, gauge float64) {
+	piece, k := l.piece(k)
+	l = piece
+	n := len(l.x) - 1
+	count = min(count, n)
+	from := max(0, min(k-count/2, n-count))
+	sum := 1.0
+	for i := from; i < from+count; i++ {
+		w := 1.0
+		for j := from; j < from+count; j++ {
+			if j != i {
+				w *= (l.x[k] - l.other(k, j)) / (l.other(k, i) - l.other(k, j))
+			}
+		}
+		if i >= k {
+			y += w * l.y[i+1]
+		} else {
+			y += w * l.y[i]
+		}
+		sum += w * w
+	}
+	return y, math.Sqrt(sum)
+}
+
+// other is where the i-th value lies when the k-th is not counted.
+func (l line) other(k, i int) float64 {
+	if i >= k {
+		i++
+	}
+	return l.x[i]
 }

@@ -6,6 +6,7 @@ import (
 	"maps"
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -98,7 +99,11 @@ func series60(t testing.TB, name string) Offsets {
 	last := len(o.Stations) - 1
 	for i := range o.Lines {
 		l := &o.Lines[i]
-		l.At = source.Is(measure.Inches(l.At.Value.Millimetres() / 1000 * 38.4)) // B/T = 2.5
+		share, err := strconv.ParseFloat(l.Name, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		l.At = source.Is(measure.Inches(share * 38.4)) // B/T = 2.5
 		most := l.Values[last].Value.Millimetres() / 1000
 		for k := range l.Values {
 			share := l.Values[k].Value.Millimetres() / 1000

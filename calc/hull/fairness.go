@@ -33,8 +33,9 @@ func checkFairness(o Offsets, r Rules) Report {
 	for i := range rows {
 		rows[i] = o.row(i, x)
 	}
-	judged := fair.Judge(rows, r.Fair, func(row, at int) (float64, bool) { return o.across(rows, row, at) })
-	off := offStations(o, rows, judged.Scale)
+	judged := fair.Judge2(rows, o.near(), r.Fair, newSections(o, rows))
+	var off []int // offStations(o, rows, judged.Scale)
+	_ = offStations
 	withdrawn := map[[2]int]bool{}
 	e := Report{Scale: judged.Scale}
 	e.Doubts = impossible(o)
@@ -235,6 +236,37 @@ func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]in
 			rep.Smallest = o.length(math.Ceil(4.5 * judged.Scale * 1.394))
 		}
 		all[i] = rep
+	}
+	return all
+}
+
+// near is, for each line, the nearest four of its own view and family.
+func (o Offsets) near() [][]int {
+	all := make([][]int, len(o.Lines))
+	family := func(l Line) int {
+		switch l.Role {
+		case Waterline, Deck:
+			if l.View == HalfBreadth {
+				return 1
+			}
+		case Buttock:
+			return 2
+		case DiagonalLine:
+			return 3
+		}
+		return 0
+	}
+	for i, l := range o.Lines {
+		if family(l) == 0 {
+			continue
+		}
+		for d := 1; d < len(o.Lines) && len(all[i]) < 4; d++ {
+			for _, j := range []int{i - d, i + d} {
+				if j >= 0 && j < len(o.Lines) && family(o.Lines[j]) == family(l) && len(all[i]) < 4 {
+					all[i] = append(all[i], j)
+				}
+			}
+		}
 	}
 	return all
 }

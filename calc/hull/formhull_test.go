@@ -31,6 +31,8 @@ type formHull struct {
 // pow is the power of a number that may be a rounding below nothing.
 func pow(v, p float64) float64 { return math.Pow(math.Max(0, v), p) }
 
+func pow3(v float64) float64 { return v * v * v }
+
 // even is n stations at even spacing, the first at the bow, the last at the stern.
 func even(n int) []float64 {
 	u := make([]float64, n)
@@ -83,12 +85,10 @@ func rise(low, bow, f, p, aft, g, q float64) func(float64) float64 {
 
 // sweep is a sheer: lowest at u = m.
 func sweep(bow, low, stern, m float64) func(float64) float64 {
-	return func(u float64) float64 {
-		if u < m {
-			return low + (bow-low)*pow((m-u)/m, 2)
-		}
-		return low + (stern-low)*pow((u-m)/(1-m), 2)
-	}
+	// One cubic with its lowest place at m: a v^2 + b v^3, v from m.
+	b := ((stern-low)/((1-m)*(1-m)) - (bow-low)/(m*m))
+	a := (bow-low)/(m*m) + b*m
+	return func(u float64) float64 { return low + a*(u-m)*(u-m) + b*pow3(u-m) }
 }
 
 // rounded gives sections of the form 1 - (1-t)^p of the deck's breadth, t the
@@ -114,17 +114,17 @@ func between(a, b, c, m float64) func(float64) float64 {
 
 func roundBilge(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: even(n), resolution: res,
-		sheer: sweep(1.35*depth, depth, 1.1*depth, 0.65), profile: rise(0, 1.35*depth, 0.18, 2.2, 0.25*depth, 0.4, 2)}
-	h.half = rounded(h, plan(beam, 0.55, 0.6, 0.7, 2.1), between(1.4, 2.9, 2.3, 0.55))
+		sheer: sweep(1.35*depth, depth, 1.1*depth, 0.65), profile: rise(0, 1.35*depth, 0.3, 3, 0.25*depth, 0.5, 3)}
+	h.half = rounded(h, plan(beam, 0.55, 0.6, 0.7, 2.7), between(1.4, 2.9, 2.3, 0.55))
 	h.waters, h.buttocks = steps(depth/6, depth/6, depth), steps(beam/4, beam/4, 0.76*beam)
 	return h
 }
 
 func hardChine(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: even(n), resolution: res,
-		sheer: sweep(1.5*depth, depth, 0.95*depth, 0.7), profile: rise(0, 1.1*depth, 0.25, 2.1, 0.1*depth, 0.5, 2)}
-	deck, wide := plan(beam, 0.55, 0.5, 0.85, 2.2), plan(0.86*beam, 0.6, 0.5, 0.9, 2.1)
-	high := rise(0.33*depth, 1.15*depth, 0.6, 2, 0.3*depth, 0.4, 2)
+		sheer: sweep(1.5*depth, depth, 0.95*depth, 0.7), profile: rise(0, 1.1*depth, 0.35, 3, 0.1*depth, 0.55, 3)}
+	deck, wide := plan(beam, 0.55, 0.5, 0.85, 2.7), plan(0.86*beam, 0.6, 0.5, 0.9, 2.6)
+	high := rise(0.33*depth, 1.15*depth, 0.65, 3, 0.3*depth, 0.45, 3)
 	h.chine = func(u float64) (float64, float64) { return wide(u), math.Max(high(u), h.profile(u)) }
 	h.half = func(u, z float64) float64 {
 		cy, cz := h.chine(u)
@@ -139,8 +139,8 @@ func hardChine(name string, l, beam, depth float64, n int, res measure.Length) *
 
 func hollowBow(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: even(n), resolution: res,
-		sheer: sweep(1.6*depth, depth, 1.05*depth, 0.68), profile: rise(0, 1.6*depth, 0.12, 2.4, 0.3*depth, 0.35, 2)}
-	deck, full := plan(beam, 0.5, 0.7, 0.75, 2.3), between(1.5, 2.6, 2.2, 0.5)
+		sheer: sweep(1.6*depth, depth, 1.05*depth, 0.68), profile: rise(0, 1.6*depth, 0.2, 3, 0.3*depth, 0.45, 3)}
+	deck, full := plan(beam, 0.5, 0.7, 0.75, 2.6), between(1.5, 2.6, 2.2, 0.5)
 	h.half = func(u, z float64) float64 {
 		t := (z - h.profile(u)) / (h.sheer(u) - h.profile(u))
 		a := 0.85 * pow(1-u/0.45, 2)
@@ -152,8 +152,8 @@ func hollowBow(name string, l, beam, depth float64, n int, res measure.Length) *
 
 func tumblehome(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: halfEnds(n), resolution: res,
-		sheer: sweep(1.25*depth, depth, 1.2*depth, 0.55), profile: rise(0, 1.0*depth, 0.1, 2.1, 0.35*depth, 0.3, 2.2)}
-	deck, full, in := plan(0.9*beam, 0.5, 0.5, 0.6, 2.4), between(1.6, 3.1, 2.4, 0.5), between(0, 0.35, 0.5, 0.6)
+		sheer: sweep(1.25*depth, depth, 1.2*depth, 0.55), profile: rise(0, 1.0*depth, 0.16, 3, 0.35*depth, 0.4, 3)}
+	deck, full, in := plan(0.9*beam, 0.5, 0.5, 0.6, 2.6), between(1.6, 3.1, 2.4, 0.5), between(0, 0.35, 0.5, 0.6)
 	h.half = func(u, z float64) float64 {
 		t := (z - h.profile(u)) / (h.sheer(u) - h.profile(u))
 		return deck(u) * (1 - pow(1-t, full(u))) * (1 + in(u)*t*(1-t)*1.3)
@@ -164,16 +164,16 @@ func tumblehome(name string, l, beam, depth float64, n int, res measure.Length) 
 
 func transomBoat(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: even(n), resolution: res, transom: true,
-		sheer: sweep(1.4*depth, depth, 1.12*depth, 0.6), profile: rise(0, 0.9*depth, 0.15, 2.1, 0.3*depth, 0.45, 2)}
-	h.half = rounded(h, plan(beam, 0.58, 0.4, 0.78, 2.1), between(1.7, 2.7, 2.5, 0.6))
+		sheer: sweep(1.4*depth, depth, 1.12*depth, 0.6), profile: rise(0, 0.9*depth, 0.25, 3, 0.3*depth, 0.5, 3)}
+	h.half = rounded(h, plan(beam, 0.58, 0.4, 0.78, 2.6), between(1.7, 2.7, 2.5, 0.6))
 	h.waters = steps(depth/5, depth/5, depth)
 	return h
 }
 
 func doubleEnder(name string, l, beam, depth float64, n int, res measure.Length) *formHull {
 	h := &formHull{name: name, length: l, stations: even(n), resolution: res,
-		sheer: sweep(1.6*depth, depth, 1.5*depth, 0.5), profile: rise(0, 0.5*depth, 0.14, 2.2, 0.45*depth, 0.16, 2.2)}
-	h.half = rounded(h, plan(beam, 0.48, 0.4, 0.5/beam, 2.0), between(1.3, 2.6, 1.4, 0.5))
+		sheer: sweep(1.6*depth, depth, 1.5*depth, 0.5), profile: rise(0, 0.5*depth, 0.2, 3, 0.45*depth, 0.22, 3)}
+	h.half = rounded(h, plan(beam, 0.48, 0.4, 0.5/beam, 2.5), between(1.3, 2.6, 1.4, 0.5))
 	h.waters, h.buttocks = steps(depth/6, depth/6, depth), steps(beam/4, beam/4, 0.6*beam)
 	return h
 }
@@ -188,9 +188,9 @@ func parallelBody(name string, l, beam, depth float64, n int, res measure.Length
 		y := 1 - pow(1-t, 5)
 		switch {
 		case u < fore:
-			y *= 1 - pow(1-u/fore, 2.4)
+			y *= 1 - pow(1-u/fore, 2.8)
 		case u > 1-aft:
-			y *= 1 - pow((u-1+aft)/aft, 2.6)
+			y *= 1 - pow((u-1+aft)/aft, 3)
 		}
 		return beam * y
 	}

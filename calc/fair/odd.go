@@ -1,0 +1,285 @@
+package fair
+
+import (
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/mat"
+)
+
+// Readings is rows of readings that one hand took at the same places.
+type Readings struct {
+	X          []float64   // of the places, increasing
+	Y          [][]float64 // a row each; Y means something only where Given
+	Given      [][]bool
+	Beside     [][]int // of each row: the rows that should run much like it
+	Resolution float64 // the smallest step the readings are given in
+}
+
+// Odd is a reading that lies off the smooth run of its row.
+type Odd struct {
+	Row, At int
+	T       float64 // how far off, in the row's own scatters
+	Faired  float64 // what the run says there without it
+}
+
+var Eased, Shared, Against, Order, Weight = 0.5, 1.5, 0.0, 2, 1.0
+
+// Least is the fewest readings a row is judged by.
+const Least = 6
+
+// The scatter of a row is not believed before so many readings, nor below this
+// share of the resolution: figures measured on seams of hulls and smooth runs of
+// our own with readings scattered and rounded.
+const (
+	belief = 6   // readings' worth of belief in the presumed scatter
+	grain  = 0.6 // of the resolution
+)
+
+// OddReadings finds the readings that lie off the smooth run of their row by
+// more than alarm scatters. Each row is faired at true spacing by the smoother of
+// third differences, and a reading is judged by how much its withdrawal eases the
+// row against the scatter of the rest. Where a row has others beside it, it is
+// judged by what sets it apart from them too: the hull's own shape, which they
+// share, falls out, and a reading at a row's end shows as well as one inside. The
+// oddest reading of all is withdrawn first, so that it casts no doubt on its
+// neighbours along the row or beside it. Rows of fewer than Least readings are not
+// judged.
+func (r Readings) OddReadings(alarm float64) []Odd {
+	r.check()
+	j := judging{Readings: r, hats: newHats(r.X, 3, 1), stiff: newHats(r.X, Order, Weight), alarm: alarm, taken: make([]int, len(r.Y))}
+	for _, g := range r.Given {
+		j.given = append(j.given, append([]bool{}, g...))
+	}
+	j.scatter = j.presumed()
+	worst := make([]suspect, len(r.Y))
+	for i := range worst {
+		worst[i] = j.suspect(i)
+	}
+	var all []Odd
+	for {
+		row := 0
+		for i := range worst {
+			if worst[i].score > worst[row].score {
+				row = i
+			}
+		}
+		if len(worst) == 0 || worst[row].score < 1 {
+			return all
+		}
+		w := worst[row]
+		all = append(all, Odd{Row: row, At: w.at, T: w.t, Faired: r.Y[row][w.at] - w.off})
+		j.given[row][w.at] = false
+		j.taken[row]++
+		for i := range worst {
+			if i == row || slices.Contains(j.beside(i), row) {
+				worst[i] = j.suspect(i)
+			}
+		}
+	}
+}
+
+// Faired is a row as faired at true spacing through its readings, less those
+// withdrawn; it covers every place. Of fewer than three readings it is the row
+// itself.
+func (r Readings) Faired(row int, withdrawn ...int) []float64 {
+	r.check()
+	given := without(r.Given[row], withdrawn...)
+	hat := newHats(r.X, 3, 1).of(given)
+	if hat == nil {
+		return append([]float64{}, r.Y[row]...)
+	}
+	return apply(hat, r.Y[row], given)
+}
+
+func (r Readings) check() {
+	if len(r.Y) != len(r.Given) || len(r.Beside) != 0 && len(r.Beside) != len(r.Y) {
+		panic("fair: rows of readings differ in number")
+	}
+	for i := range r.Y {
+		if len(r.Y[i]) != len(r.X) || len(r.Given[i]) != len(r.X) {
+			panic("fair: rows of readings differ in length")
+		}
+	}
+}
+
+// judging is readings while they are judged.
+type judging struct {
+	Readings
+	hats    hats
+	stiff   hats
+	alarm   float64
+	scatter float64 // presumed of a row before it is looked at
+	given   [][]bool
+	taken   []int // readings withdrawn from each row
+}
+
+// presumed is the scatter of the middle one of the rows, where there are several.
+func (j judging) presumed() float64 {
+	least := grain * j.Resolution
+	var all []float64
+	for i, y := range j.Y {
+		n := count(j.given[i])
+		if hat := j.hats.of(j.given[i]); n >= Least && hat != nil {
+			rough, _ := eases(hat, y, j.given[i])
+			all = append(all, math.Sqrt(rough/float64(n-3)))
+		}
+	}
+	if len(all) < 3 {
+		return least
+	}
+	return max(least, median(all))
+}
+
+// suspect is the reading of a row that is likeliest to be odd: it is, from a
+// score of 1.
+type suspect struct {
+	at       int
+	score, t float64
+	off      float64 // from the run of the others
+}
+
+func (j judging) suspect(row int) suspect {
+	given := j.given[row]
+	n := count(given)
+	hat := j.hats.of(given)
+	if n < Least || hat == nil || j.taken[row] > (n+j.taken[row])/5 {
+		return suspect{}
+	}
+	alone := j.view(hat, j.Y[row], given, 1, 3)
+	beside, known := j.against(row)
+	best := suspect{}
+	for k := range given {
+		if !given[k] {
+			continue
+		}
+		spread, limit := alone.spread[k], j.alarm
+		both := known && beside.seen[k]
+		if both {
+			spread, limit = min(spread, beside.spread[k]), j.alarm-Eased
+		}
+		t, score := alone.ease[k]/spread, alone.ease[k]/spread/limit
+		if both {
+			against := beside.ease[k] / spread
+			if against < j.alarm-Shared {
+				score = 0
+			}
+			score = max(score, against/(j.alarm-Against))
+			t = max(t, against)
+		}
+		if score > best.score {
+			off := departure(hat, j.Y[row], given, k)
+			best = suspect{at: k, score: score, t: math.Copysign(t, off), off: off}
+		}
+	}
+	return best
+}
+
+// view is what withdrawing each reading of a row would do.
+type view struct {
+	seen   []bool
+	ease   []float64 // how far off it is, by how it would ease the row
+	spread []float64 // the scatter of the rest
+}
+
+// view looks at values whose variance is so many times a reading's.
+func (j judging) view(hat *mat.Dense, y []float64, given []bool, share float64, order int) view {
+	rough, ease := eases(hat, y, given)
+	v := view{seen: given, ease: make([]float64, len(y)), spread: make([]float64, len(y))}
+	freedom := float64(count(given) - order - 1)
+	for k := range y {
+		left := max(0, rough-ease[k]) / share
+		v.ease[k] = math.Sqrt(ease[k] / share)
+		v.spread[k] = math.Sqrt((belief*j.scatter*j.scatter + left) / (belief + freedom))
+	}
+	return v
+}
+
+// against looks at what sets a row apart from the mean of those beside it.
+func (j judging) against(row int) (view, bool) {
+	both := append([]bool{}, j.given[row]...)
+	apart := make([]float64, len(both))
+	share := 0.0
+	for k := range both {
+		sum, n := 0.0, 0.0
+		for _, b := range j.beside(row) {
+			if j.given[b][k] {
+				sum, n = sum+j.Y[b][k], n+1
+			}
+		}
+		if both[k] = both[k] && n > 0; both[k] {
+			apart[k] = j.Y[row][k] - sum/n
+			share += 1 + 1/n
+		}
+	}
+	n := count(both)
+	hat := j.stiff.of(both)
+	if n < Least || hat == nil {
+		return view{}, false
+	}
+	return j.view(hat, apart, both, share/float64(n), Order), true
+}
+
+// beside is the rows beside one that have readings enough.
+func (j judging) beside(row int) []int {
+	var all []int
+	if len(j.Beside) == 0 {
+		return nil
+	}
+	for _, b := range j.Beside[row] {
+		if count(j.given[b]) >= Least {
+			all = append(all, b)
+		}
+	}
+	return all
+}
+
+// eases is how rough a row is about its smooth run, and by how much withdrawing
+// each reading would ease it.
+func eases(hat *mat.Dense, y []float64, given []bool) (rough float64, ease []float64) {
+	smooth := apply(hat, y, given)
+	ease = make([]float64, len(y))
+	for k := range y {
+		if given[k] {
+			e := y[k] - smooth[k]
+			rough += y[k] * e
+			ease[k] = e * e / max(1e-9, 1-hat.At(k, k))
+		}
+	}
+	return max(0, rough), ease
+}
+
+// departure is how far a reading lies off the run of the others.
+func departure(hat *mat.Dense, y []float64, given []bool, at int) float64 {
+	return (y[at] - apply(hat, y, given)[at]) / max(1e-9, 1-hat.At(at, at))
+}
+
+func apply(hat *mat.Dense, y []float64, given []bool) []float64 {
+	all := make([]float64, len(y))
+	for i := range all {
+		for k := range y {
+			if given[k] {
+				all[i] += hat.At(i, k) * y[k]
+			}
+		}
+	}
+	return all
+}
+
+func without(given []bool, at ...int) []bool {
+	all := append([]bool{}, given...)
+	for _, k := range at {
+		all[k] = false
+	}
+	return all
+}
+
+func count(given []bool) int {
+	n := 0
+	for _, g := range given {
+		if g {
+			n++
+		}
+	}
+	return n
+}

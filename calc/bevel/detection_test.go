@@ -88,7 +88,7 @@ func jumps(rows [][]float64) map[int][]int {
 }
 
 // tally is what came of many tries.
-type tally struct{ tried, found, wrong, ends, endsFound, first int }
+type tally struct{ tried, found, wrong, ends, endsFound int }
 
 func (t tally) recall() float64    { return float64(t.found) / float64(max(1, t.tried)) }
 func (t tally) precision() float64 { return float64(t.found) / float64(max(1, t.found+t.wrong)) }

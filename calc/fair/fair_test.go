@@ -65,12 +65,12 @@ func TestStudentised(t *testing.T) {
 		t.Errorf("a straight progression through zero scores %v", peakAbs(tt))
 	}
 	y[7] += 2
-	faired, tt := Studentised(y, given, 0.25)
+	_, tt := Studentised(y, given, 0.25)
 	if math.Abs(tt[7]) < 3.5 || peakAbs(tt) != math.Abs(tt[7]) {
 		t.Errorf("2 degrees off scores %v of %v", tt[7], tt)
 	}
 	given[7] = false
-	if faired, _ = Studentised(y, given, 0.25); math.Abs(faired[7]-(-2+0.35*7)) > 1e-9 {
+	if faired, _ := Studentised(y, given, 0.25); math.Abs(faired[7]-(-2+0.35*7)) > 1e-9 {
 		t.Errorf("a gap in a straight run is faired to %v", faired[7])
 	}
 }

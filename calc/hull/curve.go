@@ -19,7 +19,6 @@ func (p point) unit() point           { return p.times(1 / p.length()) }
 func (p point) cross(q point) point {
 	return point{p.y*q.z - p.z*q.y, p.z*q.x - p.x*q.z, p.x*q.y - p.y*q.x}
 }
-func (p point) towards(q point) point    { return q.minus(p).unit() }
 func (p point) coordinate(k int) float64 { return [...]float64{p.x, p.y, p.z}[k] }
 
 // curve is a fair line through points: cubics over the length of the chords,

@@ -34,8 +34,7 @@ func checkFairness(o Offsets, r Rules) Report {
 		rows[i] = o.row(i, x)
 	}
 	judged := fair.Judge2(rows, o.near(), r.Fair, newSections(o, rows))
-	var off []int // offStations(o, rows, judged.Scale)
-	_ = offStations
+	off := offStations(o, rows, judged.Scale)
 	withdrawn := map[[2]int]bool{}
 	e := Report{Scale: judged.Scale}
 	e.Doubts = impossible(o)
@@ -104,14 +103,17 @@ func offStations(o Offsets, rows []fair.Row, scale float64) []int {
 			}
 			have[k]++
 			switch z := off[k] / gauge[k] / scale; {
-			case z > 2.5:
+			case z > 6:
 				up[k]++
-			case z < -2.5:
+			case z < -6:
 				down[k]++
 			}
 		}
 	}
 	var all []int
+	if len(have) < 9 {
+		return nil // a station off its place spoils its neighbours' curves too: too few are left
+	}
 	for k := range have {
 		if n := max(up[k], down[k]); n >= 3 && 5*n >= 3*have[k] {
 			all = append(all, k)
@@ -135,42 +137,6 @@ func middles(places []int) []int {
 	return all
 }
 
-// across is what the quadratic through the three nearest waterlines makes of a
-// waterline's value at a station.
-func (o Offsets) across(rows []fair.Row, row, at int) (float64, bool) {
-	type point struct{ z, y float64 }
-	if o.Lines[row].Role != Waterline || !o.Lines[row].At.OK() {
-		return 0, false
-	}
-	z := o.Lines[row].At.Value.Inches()
-	var near []point
-	for i, l := range o.Lines {
-		if i != row && l.Role == Waterline && l.View == HalfBreadth && l.At.OK() && rows[i].Given[at] && l.At.Value != o.Lines[row].At.Value {
-			near = append(near, point{l.At.Value.Inches(), rows[i].Y[at]})
-		}
-	}
-	if len(near) < 3 {
-		return 0, false
-	}
-	slices.SortStableFunc(near, func(a, b point) int {
-		if math.Abs(a.z-z) < math.Abs(b.z-z) {
-			return -1
-		}
-		return 1
-	})
-	y := 0.0
-	for i := range 3 {
-		w := 1.0
-		for j := range 3 {
-			if j != i {
-				w *= (z - near[j].z) / (near[i].z - near[j].z)
-			}
-		}
-		y += w * near[i].y
-	}
-	return y, true
-}
-
 // valleys looks for hollows in half-breadths along each waterline, the values
 // already found bad left out. Lines long enough to be judged by their curve are
 // not: what the curve passes, a step of rounding may still hollow.
@@ -185,6 +151,12 @@ func valleys(o Offsets, rows []fair.Row, withdrawn map[[2]int]bool) finding.List
 			row.Given[k] = row.Given[k] && !withdrawn[[2]int{i, k}]
 		}
 		for _, v := range fair.Valleys(row, 2) {
+			if end, ok := endExplains(row, v); ok {
+				at := l.Values[end]
+				found = append(found, finding.Finding{Kind: OffsetValley, Cell: at.Cell, Reads: at.Text, Also: []source.Cell{l.Values[v.At].Cell},
+					Text: fmt.Sprintf("%s at station %s reads %q, the end of the line and higher than station %s (%q) beside it", l.words(), o.Stations[end].Name, at.Text, o.Stations[v.At].Name, l.Values[v.At].Text)})
+				continue
+			}
 			at := l.Values[v.At]
 			found = append(found, finding.Finding{Kind: OffsetValley, Cell: at.Cell, Reads: at.Text,
 				Also: []source.Cell{l.Values[v.Left].Cell, l.Values[v.Right].Cell},
@@ -269,4 +241,24 @@ func (o Offsets) near() [][]int {
 		}
 	}
 	return all
+}
+
+// endExplains says that a hollow is only the first or last figure of its line
+// standing too high: without it the line rises and falls once.
+func endExplains(row fair.Row, v fair.Valley) (end int, ok bool) {
+	for _, peak := range []int{v.Left, v.Right} {
+		beyond := row.Given[:peak]
+		if peak == v.Right {
+			beyond = row.Given[peak+1:]
+		}
+		if slices.Contains(beyond, true) {
+			continue
+		}
+		bare := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
+		bare.Given[peak] = false
+		if len(fair.Valleys(bare, 2)) == 0 {
+			return peak, true
+		}
+	}
+	return 0, false
 }

@@ -12,14 +12,12 @@ import (
 // sections is the table as its sections see it: at each station the points at
 // which its lines cross the section, in steps of the table's resolution.
 type sections struct {
-	o           Offsets
-	rows        []fair.Row
-	deck        [2]int // the lines of the deck's breadth and height, -1 where there is none
-	keel, chine int
-	hold        [][2]int  // of each line: the line of its breadth, the line of its height; -1 where fixed
-	fixed       []float64 // the fixed one's steps
-	on          []bool
-	order       []int
+	o     Offsets
+	rows  []fair.Row
+	chine int
+	hold  [][2]int  // of each line: the line of its breadth, the line of its height; -1 where fixed
+	fixed []float64 // the fixed one's steps
+	on    []bool
 }
 
 func newSections(o Offsets, rows []fair.Row) *sections {

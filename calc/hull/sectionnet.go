@@ -1,7 +1,5 @@
 package hull
 
-import "math"
-
 // net is the surface of the offsets as a net: along every section the same
 // number of points at the same shares of its girth between corners, and through
 // each share a line along the hull. From the two directions at each knot follows
@@ -19,10 +17,6 @@ type knot struct {
 	aft    point // along the hull
 	square point // square to the surface, outward, of length one
 }
-
-// beta is the square bevel: how far the surface leans from square to the
-// station's plane, measured square to the section; plus where it faces aft.
-func (k knot) beta() float64 { return math.Asin(max(-1, min(1, k.square.x))) }
 
 // How many knots a run between corners has, where there is one run and where
 // there are more.

@@ -93,7 +93,7 @@ func (w writer) sheet(s *sheet.Sheet) error {
 			}
 		}
 		if len(values) > 0 {
-			if err := stream.SetRow(fmt.Sprint("A", r+1), values); err != nil {
+			if err := stream.SetRow(fmt.Sprint("A", r+1), values, excelize.RowOpts{Height: height(s, row)}); err != nil {
 				return err
 			}
 		}
@@ -106,6 +106,24 @@ func (w writer) sheet(s *sheet.Sheet) error {
 		}
 	}
 	return stream.Flush()
+}
+
+// height is a row's height where its wrapped text takes several lines; 0, the
+// standard, where it takes one. No spreadsheet works it out by itself on opening.
+func height(s *sheet.Sheet, row []sheet.Cell) float64 {
+	most := 1
+	for c, cell := range row {
+		switch cell.Style {
+		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading:
+			if c < len(s.Out.Widths) && s.Out.Widths[c] > 0 {
+				most = max(most, 1+int(float64(len([]rune(cell.Text)))*1.15/s.Out.Widths[c]))
+			}
+		}
+	}
+	if most == 1 {
+		return 0
+	}
+	return 13.5 * float64(most)
 }
 
 // value is a cell's value as the library types it.
@@ -168,9 +186,6 @@ func (w writer) setUp(s *sheet.Sheet) error {
 	if err := f.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: &paper, Orientation: &across, FitToWidth: &wide, FitToHeight: &tall}); err != nil {
 		return err
 	}
-	if err := f.SetSheetProps(s.Name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
-		return err
-	}
 	margin, edge := 0.5, 0.3
 	if err := f.SetPageMargins(s.Name, &excelize.PageLayoutMarginsOptions{Left: &margin, Right: &margin, Top: &margin, Bottom: &margin, Header: &edge, Footer: &edge}); err != nil {
 		return err
@@ -191,6 +206,10 @@ func (w writer) setUp(s *sheet.Sheet) error {
 				return err
 			}
 		}
+	}
+	// After the filter, which would undo it.
+	if err := f.SetSheetProps(s.Name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
+		return err
 	}
 	for _, d := range out.DropDown {
 		from, _ := excelize.CoordinatesToCellName(d.Range.Left, d.Range.Top)

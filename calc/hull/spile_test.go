@@ -59,7 +59,7 @@ func TestDevelopCone(t *testing.T) {
 	for i, want := range []float64{0, 0.359993, 0.370311, 0.281042, 0.150699, 0} {
 		near(t, "sny", math.Abs(off[80*i]), want, 0.01) // 1e-4 of the length
 	}
-	if off[80] > 0 == (up[0].y > low[0].y) {
+	if off[80] < 0 { // towards the upper edge
 		t.Errorf("the lower edge bends the wrong way: %v", off[80])
 	}
 	// The upper edge, the same angle farther round: its chord by the closed form.
@@ -150,13 +150,18 @@ func TestDevelopHoop(t *testing.T) {
 			return point{x0 + 9*math.Sin(phi), 36 * math.Sin(phi), -36 * math.Cos(phi)}
 		})
 	}
-	up, low := develop(evenRungs(edge(6), edge(0), 240))
+	rungs := evenRungs(edge(6), edge(0), 240)
+	up, low := develop(rungs)
 	n := len(up) - 1
 	want := func(x0, u float64) flat { return flat{x0 + 9*math.Sin(u/36), u} }
 	near(t, "width", up[0].minus(low[0]).length(), 6, 1e-6)
 	near(t, "chord", low[n].minus(low[0]).length(), want(0, 36).minus(want(0, 0)).length(), 0.004)
 	near(t, "diagonal", up[n].minus(low[0]).length(), want(6, 36).minus(want(0, 0)).length(), 0.004)
-	near(t, "middle", low[n/2].minus(low[0]).length(), want(0, 18).minus(want(0, 0)).length(), 0.01)
+	for i := range n + 1 {
+		u := 36 * math.Atan2(rungs[i].lower.y, -rungs[i].lower.z)
+		near(t, "place", low[i].minus(low[0]).length(), want(0, u).minus(want(0, 0)).length(), 0.004)
+		near(t, "place", low[i].minus(up[n]).length(), want(0, u).minus(want(6, 36)).length(), 0.004)
+	}
 }
 
 // evenRungs pairs two edges by equal parts of the whole.

@@ -63,13 +63,19 @@ func develop(rungs []rung) (upper, lower []flat) {
 	for i := 1; i < len(rungs); i++ {
 		a, b := rungs[i-1], rungs[i]
 		across := b.upper.from(b.lower)
+		before := a.upper.from(a.lower)
 		whole := across * b.swell
-		// The girth is longer than the straight distance, and so is the diagonal by
-		// as much of it as runs across.
-		diagonal := math.Sqrt(math.Max(0, square2(b.upper.from(a.lower))+square2(whole)-square2(across)))
-		nu := apex(l, u, diagonal, b.s[0]-a.s[0])
-		nl := apex(l, nu, b.s[1]-a.s[1], whole)
-		u, l = nu, nl
+		// The girth is longer than the straight distance, and so is a diagonal by as
+		// much of it as runs across. A twisted strip comes out a little different by
+		// the one diagonal and by the other: the mean is the same from both ends.
+		du, dl := b.s[0]-a.s[0], b.s[1]-a.s[1]
+		up := math.Sqrt(math.Max(0, square2(b.upper.from(a.lower))+square2(whole)-square2(across)))
+		down := math.Sqrt(math.Max(0, square2(b.lower.from(a.upper))+square2(before*a.swell)-square2(before)))
+		u1 := apex(l, u, up, du)
+		l1 := apex(l, u1, dl, whole)
+		l2 := apex(l, u, dl, down)
+		u2 := apex(l2, u, whole, du)
+		u, l = u1.plus(u2).times(0.5), l1.plus(l2).times(0.5)
 		upper, lower = append(upper, u), append(lower, l)
 	}
 	return upper, lower

@@ -24,7 +24,7 @@ func (b Readings) judge(r Rules) judged {
 		j.readings.Y, j.readings.Given = append(j.readings.Y, y), append(j.readings.Given, given)
 		j.odd = append(j.odd, map[int]fair.Odd{})
 	}
-	j.readings.Beside = b.beside()
+	j.readings.Beside = b.beside(j.readings)
 	for _, o := range j.readings.OddReadings(r.Alarm) {
 		j.odd[o.Row][o.At] = o
 	}
@@ -42,18 +42,36 @@ func (j judged) faired(seam int) []float64 {
 	return j.readings.Faired(seam, odd...)
 }
 
-// beside is, of each seam, those that should run much like it: the seams of the
-// next strakes on its side, and its own on the other side.
-func (b Readings) beside() [][]int {
+// beside is, of each seam, those that should run much like it and do: the seams of
+// the next strakes on its side, and its own on the other side.
+func (b Readings) beside(read fair.Readings) [][]int {
 	all := make([][]int, len(b.Seams))
 	for i, s := range b.Seams {
 		for k, o := range b.Seams {
-			if k != i && o.Skin == s.Skin && o.Edge == s.Edge && (next(s, o, k-i) || across(s, o)) {
+			if k != i && o.Skin == s.Skin && o.Edge == s.Edge && (next(s, o, k-i) || across(s, o)) && alike(read, i, k) {
 				all[i] = append(all[i], k)
 			}
 		}
 	}
 	return all
+}
+
+// unlike is how far two seams may lie apart and still be said to run alike, in
+// degrees: our choice.
+const unlike = 1
+
+// alike says that two seams lie near each other at most stations.
+func alike(read fair.Readings, i, k int) bool {
+	near, n := 0, 0
+	for c := range read.X {
+		if read.Given[i][c] && read.Given[k][c] {
+			n++
+			if math.Abs(read.Y[i][c]-read.Y[k][c]) <= unlike {
+				near++
+			}
+		}
+	}
+	return 2*near > n
 }
 
 // across says that two seams are one strake's on the two sides.

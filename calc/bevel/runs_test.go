@@ -92,7 +92,7 @@ func tuning() [][][]float64 {
 }
 
 // Tables that no rule was chosen on.
-func heldAlone() [][][]float64 { return smoothRuns(99, 2500) }
+func heldAlone() [][][]float64 { return smoothRuns(99, 1000) }
 
 func heldBeside() [][][]float64 {
 	var all [][][]float64

@@ -23,17 +23,24 @@ type Odd struct {
 	Faired  float64 // what the run says there without it
 }
 
-var Eased, Shared, Against, Order, Weight = 0.5, 1.5, 0.0, 2, 1.0
+// The differences that a smooth run holds small: a row bends slowly, and rows side
+// by side part slowly.
+const (
+	bends = 3
+	parts = 1
+)
 
 // Least is the fewest readings a row is judged by.
 const Least = 6
 
-// The scatter of a row is not believed before so many readings, nor below this
-// share of the resolution: figures measured on seams of hulls and smooth runs of
-// our own with readings scattered and rounded.
+// How readings are judged: figures measured on the seams of hulls and on smooth
+// runs of our own, with readings scattered and rounded; none is published.
 const (
-	belief = 6   // readings' worth of belief in the presumed scatter
-	grain  = 0.6 // of the resolution
+	grain       = 0.6  // the scatter is never believed to be less than this share of the resolution,
+	belief      = 6    // and counts as much as so many readings against what the row itself shows
+	easedBeside = 0.25 // with rows beside it a row alarms at so many scatters less
+	sharedAlarm = 1.5  // where the rows beside it do not depart alike: so many less apart from them
+	apartAlarm  = 0.25 // and apart from them alone at so many less
 )
 
 // OddReadings finds the readings that lie off the smooth run of their row by
@@ -47,7 +54,7 @@ const (
 // judged.
 func (r Readings) OddReadings(alarm float64) []Odd {
 	r.check()
-	j := judging{Readings: r, hats: newHats(r.X, 3, 1), stiff: newHats(r.X, Order, Weight), alarm: alarm, taken: make([]int, len(r.Y))}
+	j := judging{Readings: r, hats: newHats(r.X, bends, 1), between: newHats(r.X, parts, 1), alarm: alarm, taken: make([]int, len(r.Y))}
 	for _, g := range r.Given {
 		j.given = append(j.given, append([]bool{}, g...))
 	}
@@ -85,7 +92,7 @@ func (r Readings) OddReadings(alarm float64) []Odd {
 func (r Readings) Faired(row int, withdrawn ...int) []float64 {
 	r.check()
 	given := without(r.Given[row], withdrawn...)
-	hat := newHats(r.X, 3, 1).of(given)
+	hat := newHats(r.X, bends, 1).of(given)
 	if hat == nil {
 		return append([]float64{}, r.Y[row]...)
 	}
@@ -106,8 +113,8 @@ func (r Readings) check() {
 // judging is readings while they are judged.
 type judging struct {
 	Readings
-	hats    hats
-	stiff   hats
+	hats    hats // of a row
+	between hats // of the difference between rows
 	alarm   float64
 	scatter float64 // presumed of a row before it is looked at
 	given   [][]bool
@@ -140,13 +147,35 @@ type suspect struct {
 }
 
 func (j judging) suspect(row int) suspect {
+	first := j.look(row)
+	if first.score == 0 || first.score >= 1 {
+		return first
+	}
+	// Two odd readings hide each other: each makes the rest look scattered.
+	j.given[row][first.at] = false
+	second := j.look(row)
+	j.given[row][first.at] = true
+	if second.score < 1 {
+		return first
+	}
+	j.given[row][second.at] = false
+	again := j.look(row)
+	j.given[row][second.at] = true
+	if again.score >= 1 && again.at == first.at {
+		return second
+	}
+	return first
+}
+
+// look finds the likeliest reading of a row as it stands.
+func (j judging) look(row int) suspect {
 	given := j.given[row]
 	n := count(given)
 	hat := j.hats.of(given)
 	if n < Least || hat == nil || j.taken[row] > (n+j.taken[row])/5 {
 		return suspect{}
 	}
-	alone := j.view(hat, j.Y[row], given, 1, 3)
+	alone := j.view(hat, j.Y[row], given, 1, bends)
 	beside, known := j.against(row)
 	best := suspect{}
 	for k := range given {
@@ -156,16 +185,17 @@ func (j judging) suspect(row int) suspect {
 		spread, limit := alone.spread[k], j.alarm
 		both := known && beside.seen[k]
 		if both {
-			spread, limit = min(spread, beside.spread[k]), j.alarm-Eased
+			spread, limit = min(spread, beside.spread[k]), j.alarm-easedBeside
 		}
 		t, score := alone.ease[k]/spread, alone.ease[k]/spread/limit
 		if both {
 			against := beside.ease[k] / spread
-			if against < j.alarm-Shared {
+			if against < j.alarm-sharedAlarm {
 				score = 0
 			}
-			score = max(score, against/(j.alarm-Against))
-			t = max(t, against)
+			if beside.rows[k] > 1 { // of two rows alone it cannot be said which is odd
+				score, t = max(score, against/(j.alarm-apartAlarm)), max(t, against)
+			}
 		}
 		if score > best.score {
 			off := departure(hat, j.Y[row], given, k)
@@ -180,6 +210,7 @@ type view struct {
 	seen   []bool
 	ease   []float64 // how far off it is, by how it would ease the row
 	spread []float64 // the scatter of the rest
+	rows   []int     // how many rows beside it was seen against
 }
 
 // view looks at values whose variance is so many times a reading's.
@@ -198,26 +229,29 @@ func (j judging) view(hat *mat.Dense, y []float64, given []bool, share float64, 
 // against looks at what sets a row apart from the mean of those beside it.
 func (j judging) against(row int) (view, bool) {
 	both := append([]bool{}, j.given[row]...)
-	apart := make([]float64, len(both))
+	apart, rows := make([]float64, len(both)), make([]int, len(both))
 	share := 0.0
 	for k := range both {
-		sum, n := 0.0, 0.0
+		sum := 0.0
 		for _, b := range j.beside(row) {
 			if j.given[b][k] {
-				sum, n = sum+j.Y[b][k], n+1
+				sum += j.Y[b][k]
+				rows[k]++
 			}
 		}
-		if both[k] = both[k] && n > 0; both[k] {
-			apart[k] = j.Y[row][k] - sum/n
-			share += 1 + 1/n
+		if both[k] = both[k] && rows[k] > 0; both[k] {
+			apart[k] = j.Y[row][k] - sum/float64(rows[k])
+			share += 1 + 1/float64(rows[k])
 		}
 	}
 	n := count(both)
-	hat := j.stiff.of(both)
+	hat := j.between.of(both)
 	if n < Least || hat == nil {
 		return view{}, false
 	}
-	return j.view(hat, apart, both, share/float64(n), Order), true
+	v := j.view(hat, apart, both, share/float64(n), parts)
+	v.rows = rows
+	return v, true
 }
 
 // beside is the rows beside one that have readings enough.

@@ -31,6 +31,7 @@ func (h *hull) lining(l *lined) Lining {
 				w = measure.Inches(lower - upper)
 			}
 			s.Widths = append(s.Widths, w)
+			s.Hollows = append(s.Hollows, l.hollow(k, upper, lower))
 		}
 		out.Strakes = append(out.Strakes, s)
 	}
@@ -44,6 +45,31 @@ func (h *hull) lining(l *lined) Lining {
 		out.Left = append(out.Left, left.Round(measure.SixtyFourth))
 	}
 	return out
+}
+
+// hollow is how far the section between two girths from the sheer lies outside
+// the straight line between them, or inside it, below nothing.
+func (l *lined) hollow(k int, upper, lower float64) measure.Length {
+	c := l.sections[k]
+	if c == nil || !(upper < lower) {
+		return 0
+	}
+	at := func(girth float64) point { return c.at(c.place(c.length() - girth)) }
+	a, b := at(lower), at(upper)
+	way := b.minus(a)
+	if way.length() < 1e-6 {
+		return 0
+	}
+	way = way.unit()
+	most := 0.0
+	const parts = 8
+	for i := 1; i < parts; i++ {
+		p := at(upper + (lower-upper)*float64(i)/parts).minus(a)
+		if d := p.y*way.z - p.z*way.y; math.Abs(d) > math.Abs(most) {
+			most = d
+		}
+	}
+	return measure.Inches(most)
 }
 
 // seam is one seam as a curve along the hull. Where it leaves the hull and comes

@@ -34,6 +34,9 @@ type Rules struct {
 	BackAfter      int            // planks in which the work is to be back on its line
 	MostAPlank     measure.Length // a plank may be made wider or narrower by
 	ViewsWithin    float64        // two views of a point may lie apart by so many of the table's steps
+	Planking       Planking       // how planks are got out
+	EdgeStrain     float64        // the most a plank may be strained edgewise
+	OrdinateStep   measure.Length // between ordinates of a spiled shape
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
 
@@ -52,6 +55,8 @@ func DefaultRules() Rules {
 		BackAfter:      3,                    // common practice, no source
 		MostAPlank:     measure.Eighth,       // common practice, no source
 		ViewsWithin:    2,                    // our choice
+		EdgeStrain:     0.002,                // our choice: half of what softwoods bend before they set, from memory
+		OrdinateStep:   measure.Foot,         // common practice, no source
 		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
 }
@@ -80,6 +85,9 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "back on the line after", Meaning: "planks in which work ahead of or behind its lining-off line is to be back on it", Source: "common practice, no source", Value: setting.Count(&r.BackAfter, 1, 50)},
 		{Name: "most a plank", Meaning: "a plank may be made wider or narrower than lined off by", Source: "common practice, no source", Value: setting.Length(&r.MostAPlank, 0, measure.Foot)},
 		{Name: "views within", Meaning: "how far two views of a point may lie apart, square to the curve, beyond what the spacing of the stations explains", Source: "our choice", Value: setting.Number(&r.ViewsWithin, "steps of the table", 0, 100)},
+		{Name: "planks got out", Meaning: "sprung (boards scarfed straight and the whole strake sprung edgewise) or to the sweep (pieces got out to their shape)", Source: "the builder's", Value: setting.Choice(&r.Planking, "sprung", "to the sweep")},
+		{Name: "edgewise strain", Meaning: "the most a straight-edged plank may be strained edgewise when it is sprung: 4 w s / l^2, w its width and s the spring in the length l", Source: "our choice", Value: setting.Number(&r.EdgeStrain, "", 0, 0.1)},
+		{Name: "ordinates every", Meaning: "step between the ordinates of a spiled shape; 0: at the stations only", Source: "common practice, no source", Value: setting.Length(&r.OrdinateStep, 0, 100*measure.Foot)},
 		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},

@@ -67,7 +67,10 @@ type Lining struct {
 type Lined struct {
 	Name   string
 	Widths []measure.Length // a station each, 0 where it does not cross it
-	Length measure.Length   // the longer of its edges
+	// How deep the hull is hollow behind a flat plank, a station each: to be worked
+	// out of its back; below nothing where the hull is hollow and the back rounded.
+	Hollows []measure.Length
+	Length  measure.Length // the longer of its edges
 }
 
 // Seam is one seam along the hull.

@@ -1,0 +1,182 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// TestSpileRound spiles planks 1 in thick on the inside of a cylinder's planking,
+// radius 36, eight to the quarter: straight, the hollow R - sqrt(R^2 - w^2/4), the
+// outside face wider by t tan b at the sawn edge.
+func TestSpileRound(t *testing.T) {
+	o := roundOffsetsEvery(1, func(float64) float64 { return 36 })
+	o.Surface = InsidePlanking
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
+	s, _ := Work(o, list, DefaultRules())
+	all, found := s.Spile(list, SawnUpper, DefaultRules())
+	if len(all) != 8 || len(found) != 0 {
+		t.Fatalf("%d strakes, found %v", len(all), found)
+	}
+	chord := 72 * math.Sin(math.Pi/32)
+	bevel := 2 * math.Asin(chord/72)
+	for i, p := range all {
+		near(t, "length", p.Length.Inches(), 120, 1e-3)
+		near(t, "sny", p.Sny.Inches(), 0, 1e-3)
+		near(t, "hollow", p.Hollow.Inches(), 36-math.Sqrt(36*36-chord*chord/4), 36e-4)
+		near(t, "thickness", p.Thick.Inches(), 1+p.Hollow.Inches(), 1e-6)
+		near(t, "twist", float64(p.Twist), 0, 1e-3)
+		near(t, "end", float64(p.Fore.Off), 0, 1e-3)
+		want := 36 * math.Pi / 16
+		if i > 0 { // the sheer's edge is square
+			want += math.Tan(bevel)
+		}
+		near(t, "board", p.Board.Inches(), want, 36e-4)
+		near(t, "straight board", p.Straight.Inches(), want, 36e-4)
+		if !p.Lies {
+			t.Error("a straight plank does not lie")
+		}
+		if n := len(p.Ordinates); n != 11 { // stations are 12 in apart, as the even steps
+			t.Errorf("%d ordinates", n)
+		}
+		for _, o := range p.Ordinates {
+			near(t, "lower edge", o.Lower.Inches(), 0, 36e-4)
+			near(t, "upper edge", o.Upper.Inches(), 36*math.Pi/16, 36e-4)
+			near(t, "upper edge outside", o.UpperO.Inches(), want, 36e-4)
+		}
+	}
+}
+
+// flatSide is a hull of a flat floor and wall sides 30 in out, chine at 10 in, its
+// sheer hanging by a parabola to 10 in lower amidships than at the ends.
+func flatSide() Offsets {
+	o := chined(0)
+	for i, l := range o.Lines {
+		for k := range l.Values {
+			x := 12*float64(k)/48 - 1
+			switch {
+			case l.Role == Deck && l.View == Height:
+				o.Lines[i].Values[k] = source.Is(measure.Inches(40 + 10*x*x))
+			case l.View == HalfBreadth:
+				o.Lines[i].Values[k] = source.Is(30 * measure.Inch)
+			case l.Role == Chine:
+				o.Lines[i].Values[k] = source.Is(10 * measure.Inch)
+			}
+		}
+	}
+	return o
+}
+
+// TestHangAndSny lays out the side of a flat-sided hull as one strake: its upper
+// edge hangs 10 in, the board must cover both the hang and the depth, and no
+// straight plank lies.
+func TestHangAndSny(t *testing.T) {
+	o := flatSide()
+	marks := SeamMarks{Skin: Planks, Kind: MarkFromSheer, Stations: o.Stations}
+	var down []source.Reading[measure.Length]
+	for k := range o.Stations {
+		x := 12*float64(k)/48 - 1
+		down = append(down, source.Is(measure.Inches(30+10*x*x)))
+	}
+	marks.Seams = []SeamMark{{Strake: "side", Values: down}}
+	list := []Strake{{Name: "side", Skin: Planks}}
+	s, _ := Work(o, list, DefaultRules(), marks)
+	all, found := s.Spile(list, SawnUpper, DefaultRules())
+	if len(all) != 1 {
+		t.Fatal("no strake")
+	}
+	p := all[0]
+	near(t, "hang", p.Sny.Inches(), 10, 1e-2)
+	near(t, "board", p.Board.Inches(), 40, 1e-2)
+	near(t, "upper amidships", p.Ordinates[len(p.Ordinates)/2].Upper.Inches(), 30, 1e-2)
+	if p.Lies || len(found) != 1 || found[0].Kind != SpileUnfit {
+		t.Errorf("lies %v, found %v", p.Lies, found)
+	}
+	// The middle of the strake hangs 5 in 96: 4 w 5 / 96^2. Square to its run the
+	// ends are a little narrower than their depth of 40.
+	near(t, "straight board", p.Straight.Inches(), 40*math.Cos(math.Atan(2*5./48)), 0.1)
+	near(t, "strain", p.Strain, 4*p.Straight.Inches()*5/96./96, 1e-4)
+	near(t, "width that lies", p.LiesWidth.Inches(), p.Straight.Inches()*0.002/p.Strain, 1e-2)
+	if p.Width(Sprung) != p.Straight || p.Width(ToSweep) != p.Board {
+		t.Error("the board's width does not go by the way of working")
+	}
+	// A fourth of it bends a sixteenth as much.
+	q, ok := p.Between(1, p.Length.Times(0.375), p.Length.Times(0.625), DefaultRules())
+	if !ok || q.Piece != 1 {
+		t.Fatal("no piece")
+	}
+	near(t, "hang of a piece", q.Sny.Inches(), 10./16, 0.04)
+}
+
+// TestSpileKeepsLengths says that on every hull the laid-out edges are as long as
+// the seams, that a hull turned end for end gives the same boards, and that the
+// board covers the plank at its widest.
+func TestSpileKeepsLengths(t *testing.T) {
+	list := planked()
+	for _, f := range append(tuned(), held()...) {
+		o := f.offsets()
+		s, _ := Work(o, list, DefaultRules())
+		all, _ := s.Spile(list, SawnUpper, DefaultRules())
+		b, _ := Work(turned(o), list, DefaultRules())
+		other, _ := b.Spile(list, SawnUpper, DefaultRules())
+		if len(all) == 0 || len(all) != len(other) {
+			t.Fatalf("%s: %d and %d strakes", f.name, len(all), len(other))
+		}
+		for i, p := range all {
+			what := fmt.Sprintf("%s, %s %s", f.name, p.Skin, p.Strake)
+			l, k, _ := s.lined(p.Skin, p.Strake, p.Side)
+			for e, edge := range [][]flat{p.shape.upper, p.shape.lower} {
+				sum := 0.0
+				for i := 1; i < len(edge); i++ {
+					sum += edge[i].minus(edge[i-1]).length()
+				}
+				near(t, what, sum, l.Seams[k+e].run.length(), 1e-4*sum)
+			}
+			if p.Board < p.Straight-measure.SixtyFourth*4 {
+				t.Errorf("%s: board %v, plank %v", what, p.Board, p.Straight)
+			}
+			near(t, what+" board", other[i].Board.Inches(), p.Board.Inches(), 0.02*p.Board.Inches())
+			near(t, what+" sny", other[i].Sny.Inches(), p.Sny.Inches(), 0.02*math.Abs(p.Sny.Inches())+0.05)
+		}
+	}
+}
+
+// TestFlattens says that as a hull flattens all its bevels go to nothing.
+func TestFlattens(t *testing.T) {
+	last := math.Inf(1)
+	for _, flat := range []float64{1, 0.3, 0.1, 0.03} {
+		h := fullBody()
+		half := h.half
+		h.half = func(x, z float64) float64 { return flat * half(x, z) }
+		s, _ := Work(tabled(h, 13, measure.Nanometre), []Strake{{Name: "P", Skin: Planks, Count: source.Is(8)}}, DefaultRules())
+		most := 0.0
+		for _, seam := range s.Linings[0].Seams {
+			for _, p := range seam.Points {
+				most = max(most, math.Abs(float64(p.Bevel)))
+			}
+		}
+		if most > last*0.6 {
+			t.Errorf("flattened to %v the bevels are up to %.2f, before %.2f", flat, most, last)
+		}
+		last = most
+	}
+	if last > 2 {
+		t.Errorf("bevels of up to %.2f on a flat hull", last)
+	}
+}
+
+// BenchmarkSpile is the cost of laying out every strake of a hull.
+func BenchmarkSpile(b *testing.B) {
+	for _, n := range [][2]int{{30, 30}, {30, 60}, {60, 60}} {
+		o, list := benchHull(n[0], n[1])
+		s, _ := Work(o, list, DefaultRules())
+		b.Run(fmt.Sprintf("stations=%d/seams=%d", n[0], n[1]), func(b *testing.B) {
+			for b.Loop() {
+				s.Spile(list, SawnUpper, DefaultRules())
+			}
+		})
+	}
+}

@@ -1,0 +1,347 @@
+package hull
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"strakebook/calc/measure"
+)
+
+// developed is a strake laid out flat, in inches.
+type developed struct {
+	rungs        []rung
+	upper, lower []flat    // on the inside face
+	outU, outL   []flat    // on the outside face
+	bevelU       []float64 // of the edges as sawn, radians
+	bevelL       []float64
+	stations     []string // of each rung, "" for none
+}
+
+// rungParts is how many rungs a space between stations is laid out by.
+const rungParts = 6
+
+// layOut develops one strake with both faces.
+func (s *Shape) layOut(l *Lining, k int, thick float64, sawn Sawn) developed {
+	upper, lower := &l.Seams[k], &l.Seams[k+1]
+	d := developed{rungs: rungs(upper.run, lower.run, rungParts)}
+	swell := s.along(upper, func(i int) (float64, bool) { return l.swell(k, i) })
+	share := [...][2]float64{SawnUpper: {1, 0}, SawnLower: {0, 1}, SawnShared: {0.5, 0.5}}[sawn]
+	bevelU := s.along(upper, func(i int) (float64, bool) { return upper.Points[i].Bevel.Radians(), upper.Points[i].HasBevel })
+	bevelL := s.along(lower, func(i int) (float64, bool) { return lower.Points[i].Bevel.Radians(), lower.Points[i].HasBevel })
+	stations := s.marks(upper)
+	for i := range d.rungs {
+		r := &d.rungs[i]
+		if v := swell(r.s[0]); v > 1 {
+			r.swell = v
+		}
+		d.bevelU = append(d.bevelU, share[0]*bevelU(r.s[0]))
+		d.bevelL = append(d.bevelL, share[1]*bevelL(r.s[1]))
+		name := ""
+		for _, m := range stations {
+			if math.Abs(m.s-r.s[0]) < 1e-6 {
+				name = m.name
+			}
+		}
+		d.stations = append(d.stations, name)
+	}
+	d.upper, d.lower = develop(d.rungs)
+	d.outU = moved(d.upper, d.bevelU, thick)
+	d.outL = moved(d.lower, d.bevelL, -thick)
+	return d
+}
+
+// swell is how much longer the girth across a strake is than the straight
+// distance, at a station.
+func (l *Lining) swell(k, i int) (float64, bool) {
+	a, b, w := l.Seams[k].Points[i], l.Seams[k+1].Points[i], l.Strakes[k].Widths[i]
+	if !a.Crosses || !b.Crosses || w <= 0 {
+		return 0, false
+	}
+	straight := math.Hypot((a.Out - b.Out).Inches(), (a.Up - b.Up).Inches())
+	if straight == 0 {
+		return 0, false
+	}
+	return w.Inches() / straight, true
+}
+
+// stationMark is where a station crosses an edge.
+type stationMark struct {
+	s    float64
+	name string
+	i    int
+}
+
+// marks is the stations along an edge from its fore end.
+func (s *Shape) marks(seam *Seam) []stationMark {
+	var all []stationMark
+	for i, p := range seam.Points {
+		if p.Crosses {
+			all = append(all, stationMark{p.Along.Inches(), s.Stations[i].Name, i})
+		}
+	}
+	return all
+}
+
+// along makes of a figure known at stations one along an edge: straight between,
+// level beyond the first and the last; 0 where it is known nowhere.
+func (s *Shape) along(seam *Seam, at func(i int) (float64, bool)) func(float64) float64 {
+	var x, v []float64
+	for _, m := range s.marks(seam) {
+		if y, ok := at(m.i); ok {
+			x, v = append(x, m.s), append(v, y)
+		}
+	}
+	return func(p float64) float64 {
+		switch {
+		case len(x) == 0:
+			return 0
+		case p <= x[0]:
+			return v[0]
+		}
+		for i := 1; i < len(x); i++ {
+			if p <= x[i] {
+				return v[i-1] + (v[i]-v[i-1])*(p-x[i-1])/(x[i]-x[i-1])
+			}
+		}
+		return v[len(v)-1]
+	}
+}
+
+// moved is an edge moved to its left by the thickness times the tangent of its
+// bevel: the same edge on the outside face.
+func moved(edge []flat, bevel []float64, thick float64) []flat {
+	out := make([]flat, len(edge))
+	for i, p := range edge {
+		way := edge[min(len(edge)-1, i+1)].minus(edge[max(0, i-1)])
+		if way.length() == 0 {
+			out[i] = p
+			continue
+		}
+		way = way.times(1 / way.length())
+		out[i] = p.plus(flat{-way.y, way.x}.times(thick * math.Tan(bevel[i])))
+	}
+	return out
+}
+
+// outline is every corner of both faces.
+func (d *developed) outline() []flat {
+	var all []flat
+	for _, edge := range [][]flat{d.upper, d.lower, d.outU, d.outL} {
+		all = append(all, edge...)
+	}
+	return all
+}
+
+// widest is the greatest width of either face, square to the strake's run.
+func (d *developed) widest() float64 {
+	wide := 0.0
+	for i := range d.upper {
+		a, b := max(0, i-1), min(len(d.upper)-1, i+1)
+		way := d.upper[b].plus(d.lower[b]).minus(d.upper[a].plus(d.lower[a]))
+		if way.length() == 0 {
+			continue
+		}
+		way = way.times(1 / way.length())
+		wide = max(wide, way.across(d.upper[i].minus(d.lower[i])), way.across(d.outU[i].minus(d.outL[i])))
+	}
+	return wide
+}
+
+// strain is the greatest edgewise strain of a straight-edged plank of a width
+// sprung to the middle of the strake: 4 w s / l^2, s the spring in the length l,
+// over the whole and over each half and the middle half.
+func (d *developed) strain(wide float64) float64 {
+	n := len(d.upper)
+	middle := make([]flat, n)
+	for i := range middle {
+		middle[i] = d.upper[i].plus(d.lower[i]).times(0.5)
+	}
+	most := 0.0
+	for _, part := range [][2]int{{0, n - 1}, {0, n / 2}, {n / 4, 3 * n / 4}, {n / 2, n - 1}} {
+		if part[1]-part[0] < 2 {
+			continue
+		}
+		run := middle[part[0] : part[1]+1]
+		l := run[len(run)-1].minus(run[0]).length()
+		if l > 0 {
+			most = max(most, 4*wide*math.Abs(sny(run))/(l*l))
+		}
+	}
+	return most
+}
+
+// ordinates is the heights of the edges above the lower edge of the board, at the
+// stations and at even steps between.
+func (d *developed) ordinates(way, edge flat, step float64) []Ordinate {
+	turn := func(p flat) flat {
+		q := p.minus(edge)
+		return flat{q.x*way.x + q.y*way.y, way.across(q)}
+	}
+	lines := [4][]flat{}
+	start := math.Inf(1)
+	for i, line := range [][]flat{d.upper, d.lower, d.outU, d.outL} {
+		for _, p := range line {
+			q := turn(p)
+			lines[i] = append(lines[i], q)
+			start = min(start, q.x)
+		}
+	}
+	end := min(lines[0][len(lines[0])-1].x, lines[1][len(lines[1])-1].x)
+	var all []Ordinate
+	add := func(x float64, station string) {
+		o := Ordinate{At: measure.Inches(x - start), Station: station}
+		for i, to := range []*measure.Length{&o.Upper, &o.Lower, &o.UpperO, &o.LowerO} {
+			*to = measure.Inches(height(lines[i], x))
+		}
+		o.BevelU, o.BevelLo = measure.Radians(d.bevelAt(lines[0], d.bevelU, x)), measure.Radians(d.bevelAt(lines[1], d.bevelL, x))
+		all = append(all, o)
+	}
+	places := []ordinatePlace{{max(lines[0][0].x, lines[1][0].x), d.stations[0]}}
+	for i := 1; i < len(lines[0])-1; i++ {
+		if d.stations[i] != "" {
+			places = append(places, ordinatePlace{lines[0][i].x, d.stations[i]})
+		}
+	}
+	places = append(places, ordinatePlace{end, d.stations[len(d.stations)-1]})
+	for x := start + step; step > 0 && x < end; x += step {
+		clear := true
+		for _, p := range places {
+			clear = clear && math.Abs(p.x-x) > step/4
+		}
+		if clear {
+			places = append(places, ordinatePlace{x, ""})
+		}
+	}
+	slices.SortStableFunc(places, func(a, b ordinatePlace) int { return cmp.Compare(a.x, b.x) })
+	for _, p := range places {
+		add(p.x, p.station)
+	}
+	return all
+}
+
+// ordinatePlace is a place along the board at which heights are given.
+type ordinatePlace struct {
+	x       float64
+	station string
+}
+
+// height is the height of a line at a place along the board, level beyond its
+// ends.
+func height(line []flat, x float64) float64 {
+	for i := 1; i < len(line); i++ {
+		if x <= line[i].x || i == len(line)-1 {
+			a, b := line[i-1], line[i]
+			if b.x == a.x {
+				return b.y
+			}
+			return a.y + (b.y-a.y)*max(0, min(1, (x-a.x)/(b.x-a.x)))
+		}
+	}
+	return line[0].y
+}
+
+// bevelAt is a bevel at a place along the board.
+func (d *developed) bevelAt(line []flat, bevel []float64, x float64) float64 {
+	along := make([]flat, len(line))
+	for i := range line {
+		along[i] = flat{line[i].x, bevel[i]}
+	}
+	return height(along, x)
+}
+
+// endCut is how the first or the last rung stands to the strake and to what it
+// lands on.
+func (d *developed) endCut(i int) EndCut {
+	n := len(d.rungs)
+	inner := 1
+	if i > 0 {
+		inner = n - 2
+	}
+	// Square to the line of the strake there.
+	a, b := d.upper[i].plus(d.lower[i]).times(0.5), d.upper[inner].plus(d.lower[inner]).times(0.5)
+	way := b.minus(a)
+	if i > 0 {
+		way = way.times(-1)
+	}
+	across := d.upper[i].minus(d.lower[i])
+	var e EndCut
+	if across.length() > 1e-6 && way.length() > 0 {
+		way = way.times(1 / way.length())
+		off := math.Atan2(across.x*way.x+across.y*way.y, way.across(across))
+		if i == 0 {
+			off = -off // longer forward
+		}
+		e.Off = measure.Radians(off)
+	}
+	r, in := d.rungs[i], d.rungs[inner]
+	up, aft := r.upper.minus(r.lower), in.upper.plus(in.lower).minus(r.upper.plus(r.lower))
+	square := up.cross(aft)
+	if square.length() == 0 {
+		return e
+	}
+	square = square.unit()
+	e.Stem = min(r.upper.y, r.lower.y) < closed*max(in.upper.y, 1) || max(r.upper.y, r.lower.y) < 1
+	face := square.x
+	if e.Stem {
+		face = square.y
+	}
+	e.Meets = measure.Radians(math.Acos(min(1, math.Abs(face))))
+	return e
+}
+
+// cut is the part of a strake between two distances along its upper edge.
+func (d *developed) cut(from, to float64) (developed, bool) {
+	start := d.rungs[0].s[0]
+	end := d.rungs[len(d.rungs)-1].s[0]
+	from, to = max(start, start+from), min(end, start+to)
+	if to-from < 1 {
+		return developed{}, false // less than an inch
+	}
+	var out developed
+	out.add(d, d.at(from))
+	for i, r := range d.rungs {
+		if r.s[0] > from+0.01 && r.s[0] < to-0.01 {
+			out.add(d, float64(i))
+		}
+	}
+	out.add(d, d.at(to))
+	return out, true
+}
+
+// at is the rung at a distance along the upper edge, and the part of the way to
+// the next.
+func (d *developed) at(s float64) float64 {
+	for i := 1; i < len(d.rungs); i++ {
+		if a, b := d.rungs[i-1].s[0], d.rungs[i].s[0]; s <= b && b > a {
+			return float64(i-1) + (s-a)/(b-a)
+		}
+	}
+	return float64(len(d.rungs) - 1)
+}
+
+// add adds a rung of another laid-out strake, or a place between two of them.
+func (d *developed) add(from *developed, at float64) {
+	i := min(int(at), len(from.rungs)-2)
+	part := at - float64(i)
+	mix := func(p []flat) flat { return p[i].plus(p[i+1].minus(p[i]).times(part)) }
+	number := func(v []float64) float64 { return v[i] + (v[i+1]-v[i])*part }
+	a, b := from.rungs[i], from.rungs[i+1]
+	d.rungs = append(d.rungs, rung{
+		upper: a.upper.plus(b.upper.minus(a.upper).times(part)),
+		lower: a.lower.plus(b.lower.minus(a.lower).times(part)),
+		s:     [2]float64{a.s[0] + (b.s[0]-a.s[0])*part, a.s[1] + (b.s[1]-a.s[1])*part},
+		swell: a.swell + (b.swell-a.swell)*part,
+	})
+	d.upper, d.lower = append(d.upper, mix(from.upper)), append(d.lower, mix(from.lower))
+	d.outU, d.outL = append(d.outU, mix(from.outU)), append(d.outL, mix(from.outL))
+	d.bevelU, d.bevelL = append(d.bevelU, number(from.bevelU)), append(d.bevelL, number(from.bevelL))
+	name := ""
+	switch part {
+	case 0:
+		name = from.stations[i]
+	case 1:
+		name = from.stations[i+1]
+	}
+	d.stations = append(d.stations, name)
+}

@@ -40,8 +40,11 @@ func (s Seam) name() string {
 
 // checkSeam looks at one seam's readings, one after another.
 func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
-	var found finding.List
 	y, given := j.readings.Y[i], j.readings.Given[i]
+	found, out := counts(b, i, s, j)
+	if out {
+		j.odd[i] = nil // readings a station out are not each odd
+	}
 	first, last := span(given)
 	between := inside(j.readings.X, y, given)
 	for k, v := range s.Readings {
@@ -69,6 +72,5 @@ func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
 				Text: fmt.Sprintf("%s at station %s reads %q, off the run of its neighbours", s.name(), station, v.Text)})
 		}
 	}
-	found = append(found, repeats(b, s, y, given, j.odd[i])...)
-	return append(found, counts(b, s, given)...)
+	return append(found, repeats(b, s, y, given, j.odd[i])...)
 }

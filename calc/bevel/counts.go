@@ -4,38 +4,104 @@ import (
 	"fmt"
 	"math"
 
-	"strakebook/calc/fair"
 	"strakebook/calc/finding"
 	"strakebook/calc/source"
 )
 
-// repeats notes a reading equal to the one before where the bevel changes by two
-// steps of the gauge or more a station: an equal pair elsewhere is usual.
-func repeats(b Readings, s Seam, y []float64, given []bool, odd map[int]fair.Odd) finding.List {
-	var found finding.List
-	isOdd := func(k int) bool { _, ok := odd[k]; return ok }
-	for k := 2; k+1 < len(y); k++ {
-		if given[k-2] && given[k-1] && given[k] && given[k+1] && y[k] == y[k-1] &&
-			!isOdd(k-2) && !isOdd(k-1) && !isOdd(k) && !isOdd(k+1) &&
-			math.Abs(y[k+1]-y[k-2])/3 >= 2*float64(b.Resolution) {
-			v := s.Readings[k]
-			found = append(found, finding.Finding{Kind: Repeated, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{s.Readings[k-1].Cell},
-				Text: fmt.Sprintf("%s reads %q at both station %s and station %s", s.name(), v.Text, b.Stations[k-1].Name, b.Stations[k].Name)})
+// surely is how much nearer, in squares of the gauge's step, readings must come
+// to those beside them for a station's shift to be told: our choice.
+const surely = 8
+
+// shifted is the station from which on a seam's readings are those of the seams
+// beside it a station out, as where one was skipped in writing, or written twice.
+func shifted(b Readings, i, by int, j judged) (station int, ok bool) {
+	beside, has := j.mean(i)
+	y, given := j.readings.Y[i], j.readings.Given[i]
+	step := float64(b.step())
+	// Off is how far the reading k lies from the seams beside it, so many stations on.
+	off := func(k, by int) (float64, bool) {
+		at := k + by
+		if !given[k] || at < 0 || at >= len(y) || !has[at] {
+			return 0, false
+		}
+		d := min(math.Abs(y[k]-beside[at]), 4*step) // one odd reading shall not decide
+		return d * d, true
+	}
+	gain, most := 0.0, surely*step*step
+	for from := len(y) - 1; from > 0; from-- {
+		was, okWas := off(from, 0)
+		is, okIs := off(from, by)
+		if okWas && okIs {
+			if gain += was - is; gain > most {
+				station, most, ok = from, gain, true
+			}
 		}
 	}
-	return found
+	return station, ok
 }
 
-// counts compares the readings with the stations.
-func counts(b Readings, s Seam, given []bool) finding.List {
-	if extra := len(s.Readings) - len(b.Stations); extra > 0 {
-		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell,
-			Text: fmt.Sprintf("%s has %d readings for %d stations", s.name(), len(s.Readings), len(b.Stations))}}
+// mean is the mean of the seams beside one, a station each, and where they have
+// one.
+func (j judged) mean(i int) (v []float64, has []bool) {
+	n := len(j.readings.X)
+	v, has = make([]float64, n), make([]bool, n)
+	for k := range v {
+		count := 0
+		for _, o := range j.readings.Beside[i] {
+			if j.readings.Given[o][k] {
+				v[k], count = v[k]+j.readings.Y[o][k], count+1
+			}
+		}
+		if has[k] = count > 0; has[k] {
+			v[k] /= float64(count)
+		}
 	}
-	first, last := span(given)
-	if first > last || (first == 0 && last == len(given)-1) {
-		return nil
+	return v, has
+}
+
+// counts compares the readings with the stations; out says that the seam is seen
+// to lie a station out.
+func counts(b Readings, i int, s Seam, j judged) (found finding.List, out bool) {
+	first, last := span(j.readings.Given[i])
+	lacks := short(b, i, s, j)
+	switch {
+	case len(s.Readings) > len(b.Stations):
+		text := fmt.Sprintf("%s has %d readings for %d stations", s.name(), len(s.Readings), len(b.Stations))
+		at, out := shifted(b, i, -1, j)
+		if out {
+			text += fmt.Sprintf(": from station %s on they fit the strakes beside it a station back, as if one was written twice", b.Stations[at].Name)
+		}
+		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell, Text: text}}, out
+	case first > last || first == 0 && last == len(b.Stations)-1:
+		return nil, false
+	case lacks >= 0:
+		text := fmt.Sprintf("%s has no reading at station %s, where the other strakes have", s.name(), b.Stations[lacks].Name)
+		at, out := shifted(b, i, 1, j)
+		if out {
+			text += fmt.Sprintf(": from station %s on its readings fit theirs a station on, as if one was skipped", b.Stations[at].Name)
+		}
+		return finding.List{{Kind: Counted, Cell: s.Readings[lacks].Cell, Text: text}}, out
 	}
 	return finding.List{{Kind: HoodEnd, Cell: s.Cell,
-		Text: fmt.Sprintf("%s is read from station %s to station %s only", s.name(), b.Stations[first].Name, b.Stations[last].Name)}}
+		Text: fmt.Sprintf("%s is read from station %s to station %s only", s.name(), b.Stations[first].Name, b.Stations[last].Name)}}, false
+}
+
+// short is an end station left blank at which most other seams are read; -1 for
+// none. A dash says that the strake is not there.
+func short(b Readings, i int, s Seam, j judged) int {
+	for _, k := range []int{len(b.Stations) - 1, 0} {
+		if k >= len(s.Readings) || s.Readings[k].State != source.Blank {
+			continue
+		}
+		read := 0
+		for o := range b.Seams {
+			if o != i && j.readings.Given[o][k] {
+				read++
+			}
+		}
+		if read > 1 && 2*read > len(b.Seams) {
+			return k
+		}
+	}
+	return -1
 }

@@ -21,6 +21,11 @@ func Work(j Job) (Result, finding.List) {
 		found = append(found, f...)
 	}
 	found = append(found, hull.CheckStrakes(j.Strakes, j.Rules.Hull)...)
+	if len(j.Offsets) > 0 && !j.Offsets[0].Fractions {
+		shape, f := hull.Work(j.Offsets[0], nil, j.Rules.Hull, j.Seams...)
+		r.Hull = shape
+		found = append(found, f...)
+	}
 	for _, b := range j.Bevels {
 		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
 		schedules, f := bevel.Schedules(b, j.Strakes, places(j), r.Hull, j.Rules.Bevel)

@@ -2,7 +2,6 @@ package bevel
 
 import (
 	"fmt"
-	"math"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
@@ -19,10 +18,15 @@ var Plane = &finding.Kind{
 
 // squared turns bevels lifted in the station plane into bevels square to the
 // edge: tan b / cos a, where a is the angle of the edge to the fore-and-aft line.
-// The angle follows from the distances along the edge against the stations'.
-func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, places []hull.Station, first, last int, r Rules) finding.List {
+// The angle is the hull's own at the seam, or follows from the distances along the
+// edge against the stations'.
+func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, places []hull.Station, shape *hull.Shape, first, last int, r Rules) finding.List {
 	if !b.InStation && !r.InStation {
 		return nil
+	}
+	edge := s.Edge
+	if edge == EdgeUnstated {
+		edge = r.Sawn
 	}
 	spacing := make([]measure.Length, len(at))
 	known := from == given
@@ -31,16 +35,21 @@ func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, 
 		known = known && p.OK()
 		spacing[k] = p.Value
 	}
-	if !known {
-		return finding.List{{Kind: Plane, Cell: s.Cell,
-			Text: fmt.Sprintf("%s was lifted in the station plane and its angle there is not known: the bevels are used as read", s.name())}}
+	cos := make([]float64, len(at))
+	for k := first; k <= last; k++ {
+		if p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, edge == Upper, b.Stations[k].Name); ok {
+			cos[k] = p.Angle.Cos()
+			continue
+		}
+		fore, aft := max(first, k-1), min(last, k+1)
+		cos[k] = min(1, float64(spacing[aft]-spacing[fore])/float64(at[aft]-at[fore]))
+		if !known || cos[k] <= 0 {
+			return finding.List{{Kind: Plane, Cell: s.Cell,
+				Text: fmt.Sprintf("%s was lifted in the station plane and its angle there is not known: the bevels are used as read", s.name())}}
+		}
 	}
 	for k := first; k <= last; k++ {
-		fore, aft := max(first, k-1), min(last, k+1)
-		cos := min(1, float64(spacing[aft]-spacing[fore])/float64(at[aft]-at[fore]))
-		if cos > 0 {
-			y[k] = float64(measure.Radians(math.Atan(measure.Angle(y[k]).Tan() / cos)))
-		}
+		y[k] = float64(toSquare(measure.Angle(y[k]), cos[k]))
 	}
 	return nil
 }

@@ -57,6 +57,11 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 	if b.open(r) {
 		return nil, nil // asked for by Check
 	}
+	all, found := schedules(b, strakes, places, shape, r)
+	return all, append(found, withHull(b, b.judge(r), shape, r)...)
+}
+
+func schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *hull.Shape, r Rules) ([]Schedule, finding.List) {
 	var all []Schedule
 	var found finding.List
 	var bySpacing []source.Cell
@@ -78,8 +83,8 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 			bySpacing = append(bySpacing, s.Cell)
 		}
 		smooth := j.faired(i)
-		found = append(found, squared(b, s, y, at, from, places, first, last, r)...)
-		squared(b, s, smooth, at, from, places, first, last, r)
+		found = append(found, squared(b, s, y, at, from, places, shape, first, last, r)...)
+		squared(b, s, smooth, at, from, places, shape, first, last, r)
 		plank, known := find(strakes, s)
 		if !known {
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,

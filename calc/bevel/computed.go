@@ -1,0 +1,65 @@
+package bevel
+
+import (
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Computed works out schedules from the hull for the planks whose bevels were not
+// lifted: the whole turn of each seam goes on the edge that is sawn. Strips are
+// edge-glued and are not sawn to a bevel. Lifted is the schedules there are; a
+// strake that is among them, on either side, is left.
+func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rules) ([]Schedule, finding.List) {
+	if shape == nil || !r.FromHull {
+		return nil, nil
+	}
+	var all []Schedule
+	var found finding.List
+	for _, l := range shape.Linings {
+		if l.Skin == hull.Strips {
+			continue
+		}
+		for _, k := range l.Strakes {
+			if has(lifted, l.Skin, k.Name) {
+				continue
+			}
+			b := ofHull(shape, l, k.Name, r)
+			made, f := schedules(b, strakes, nil, shape, r)
+			for i := range made {
+				made[i].Computed = true
+			}
+			all, found = append(all, made...), append(found, f...)
+		}
+	}
+	return all, found
+}
+
+func has(lifted []Schedule, skin hull.Skin, strake string) bool {
+	for _, s := range lifted {
+		if strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "") {
+			return true
+		}
+	}
+	return false
+}
+
+// ofHull is one strake's bevels as the hull has them, as a table of its own.
+func ofHull(shape *hull.Shape, l hull.Lining, strake string, r Rules) Readings {
+	edge := r.Sawn
+	b := Readings{Gauge: OffSquare, Resolution: r.Readout}
+	s := Seam{Strake: strake, Skin: l.Skin, Side: l.Side, Edge: edge}
+	for _, g := range shape.Stations {
+		read := source.Reading[measure.Angle]{State: source.Dash}
+		if p, ok := shape.EdgeAt(l.Skin, strake, l.Side, edge == Upper, g.Name); ok && p.HasBevel {
+			read = source.Is(p.Bevel)
+		}
+		b.Stations = append(b.Stations, hull.Station{Name: g.Name, At: source.Is(g.At)})
+		s.Readings = append(s.Readings, read)
+	}
+	b.Seams = []Seam{s}
+	return b
+}

@@ -1,0 +1,123 @@
+package bevel
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// round is a hull of 9 stations whose every section is the same quarter round of
+// 3 ft, drawn from heights and half-breadths, with 12 planks in equal shares: each
+// turns 90/12 = 7.5 degrees from the next. Plain geometry.
+func round(t *testing.T) (*hull.Shape, []hull.Strake) {
+	t.Helper()
+	const radius = 36.0
+	o := hull.Offsets{Resolution: measure.SixtyFourth, Surface: hull.InsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+	for k := range 9 {
+		o.Stations = append(o.Stations, hull.Station{Name: fmt.Sprint(k), At: source.Is(measure.Feet(float64(4 * k)))})
+	}
+	line := func(name string, view hull.View, role hull.Role, at, value float64) {
+		l := hull.Line{Name: name, View: view, Role: role, At: source.Is(measure.Inches(at))}
+		for range o.Stations {
+			l.Values = append(l.Values, source.Is(measure.Inches(value)))
+		}
+		o.Lines = append(o.Lines, l)
+	}
+	line("Deck", hull.Height, hull.Deck, 0, radius)
+	line("Deck", hull.HalfBreadth, hull.Deck, 0, radius)
+	line("Rabbet", hull.Height, hull.Rabbet, 0, 0)
+	for _, angle := range []float64{15, 25, 35, 45, 55, 65, 75} {
+		a := angle * math.Pi / 180
+		z := radius * (1 - math.Cos(a))
+		line(fmt.Sprintf("WL %.2f", z), hull.HalfBreadth, hull.Waterline, z, radius*math.Sin(a))
+		y := radius * math.Sin(a)
+		line(fmt.Sprintf("Buttock %.2f", y), hull.Height, hull.Buttock, y, z)
+	}
+	var strakes []hull.Strake
+	for k := range 12 {
+		strakes = append(strakes, hull.Strake{Name: fmt.Sprint(k + 1), Skin: hull.Planks, Thickness: source.Is(measure.Inch),
+			Width: source.Is(5 * measure.Inch), Length: source.Is(32 * measure.Foot)})
+	}
+	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+	if shape == nil {
+		t.Fatal("no hull was drawn")
+	}
+	return shape, strakes
+}
+
+// onRound is readings of planks 5 to 8 on that hull, changed.
+func onRound(change func(rows [][]float64)) Readings {
+	var rows [][]float64
+	for range 4 {
+		rows = append(rows, []float64{7.5, 7.5, 7.25, 7.5, 7.75, 7.5, 7.5, 7.25, 7.5})
+	}
+	change(rows)
+	b := sheet(rows)
+	for i := range b.Seams {
+		b.Seams[i].Strake = fmt.Sprint(i + 5)
+	}
+	return b
+}
+
+func TestLiftedAgainstTheHull(t *testing.T) {
+	shape, strakes := round(t)
+	test := func(want string, change func(rows [][]float64)) {
+		t.Helper()
+		_, found := Schedules(onRound(change), strakes, nil, shape, DefaultRules())
+		var got []string
+		for _, f := range found {
+			got = append(got, f.Code+" "+f.Cell.Ref())
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("got %v, want %s", found, want)
+		}
+	}
+	test("", func([][]float64) {})
+	test("bevel-hull E2", func(rows [][]float64) { rows[1][4] = 8.25 }) // too little to be odd in its seam
+	test("bevel-hull ", func(rows [][]float64) {
+		for k := range rows[1] {
+			rows[1][k] += 1
+		}
+	})
+	test("bevel-hull-station ", func(rows [][]float64) {
+		for i := range rows {
+			rows[i][4] += 0.75
+		}
+	})
+}
+
+func TestComputedWhereNoneIsLifted(t *testing.T) {
+	shape, strakes := round(t)
+	lifted, _ := Schedules(onRound(func([][]float64) {}), strakes, nil, shape, DefaultRules())
+	if lifted[0].AlongFrom != "hull" || lifted[0].WidthFrom != "lined off" {
+		t.Errorf("distances from %q, widths from %q", lifted[0].AlongFrom, lifted[0].WidthFrom)
+	}
+	made, found := Computed(shape, strakes, lifted, DefaultRules())
+	if len(made) != 12-4-1 || len(found) != 0 { // the sheer strake's upper edge meets no plank
+		t.Fatalf("%d schedules, %v", len(made), found)
+	}
+	for _, s := range made {
+		if !s.Computed || s.Edge != Upper {
+			t.Errorf("plank %s: %+v", s.Strake, s)
+		}
+		for _, m := range s.Marks {
+			// Chords of the quarter round in 12 parts; a sixty-fourth in the offsets leaves some hundredths.
+			if math.Abs(float64(m.Between)-7.5) > 0.1 {
+				t.Errorf("plank %s at %v: %v, want 7.5", s.Strake, m.At, m.Between)
+			}
+			if math.Abs(m.Width.Inches()-2*36*math.Sin(3.75*math.Pi/180)) > 0.01 {
+				t.Errorf("plank %s at %v is %v wide", s.Strake, m.At, m.Width)
+			}
+		}
+	}
+	r := DefaultRules()
+	r.FromHull = false
+	if made, _ := Computed(shape, strakes, lifted, r); made != nil {
+		t.Error("made although it was not to be")
+	}
+}

@@ -1,0 +1,131 @@
+package convert
+
+import (
+	"bytes"
+	"errors"
+	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"strakebook/convert/sheet"
+	"strakebook/convert/xlsx"
+)
+
+// cutDemo writes the demo's book and its cut list into a new folder.
+func cutDemo(t *testing.T) (book, list string) {
+	t.Helper()
+	dir := t.TempDir()
+	book = filepath.Join(dir, "demo.xlsx")
+	if err := Write(Demo(), book, false); err != nil {
+		t.Fatal(err)
+	}
+	in, err := Read([]string{book}, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if list, err = in.Work().Save(Target{}); err != nil {
+		t.Fatal(err)
+	}
+	return book, list
+}
+
+func TestSameInputSameBytes(t *testing.T) {
+	_, first := cutDemo(t)
+	want, err := os.ReadFile(first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for range 2 {
+		_, again := cutDemo(t)
+		if got, err := os.ReadFile(again); err != nil || !bytes.Equal(got, want) {
+			t.Errorf("the same book gave other bytes, %v", err)
+		}
+	}
+}
+
+// The builder's own sheets come back with the values they had.
+func TestSheetsAreCarriedOver(t *testing.T) {
+	book, list := cutDemo(t)
+	read := func(path string) map[string]*sheet.Sheet {
+		books, err := open([]string{path})
+		if err != nil {
+			t.Fatal(err)
+		}
+		all := map[string]*sheet.Sheet{}
+		for _, s := range books[0].Sheets {
+			all[s.Name] = s
+		}
+		return all
+	}
+	had, has := read(book), read(list)
+	if len(had) != 5 || len(has) != 16 {
+		t.Fatalf("%d sheets became %d, want 5 and 11 more", len(had), len(has))
+	}
+	for name, s := range had {
+		for r, row := range s.Rows {
+			for c, want := range row {
+				got := has[name].At(r+1, c+1)
+				got.Note, want.Note = "", ""
+				if d := cmp.Diff(want, got); d != "" {
+					t.Fatalf("%s row %d column %d: %s", name, r+1, c+1, d)
+				}
+			}
+		}
+	}
+}
+
+// A workbook cut short or with a byte changed is refused, or reads as it did:
+// never otherwise, and never with a panic.
+func TestDamageIsRefused(t *testing.T) {
+	book, _ := cutDemo(t)
+	data, err := os.ReadFile(book)
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole, err := xlsx.Read("demo.xlsx", data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rng := rand.New(rand.NewPCG(1, 2))
+	refused := 0
+	for i := range 300 {
+		bad := bytes.Clone(data)
+		if i%3 == 0 {
+			bad = bad[:rng.IntN(len(bad))]
+		} else {
+			bad[rng.IntN(len(bad))] ^= byte(1 + rng.IntN(255))
+		}
+		got, err := xlsx.Read("demo.xlsx", bad)
+		var told *sheet.Refused
+		switch {
+		case errors.As(err, &told) && told.Hint != "":
+			refused++
+		case err != nil:
+			t.Errorf("edit %d: an error without a hint: %v", i, err)
+		case !cmp.Equal(got.Sheets, whole.Sheets):
+			t.Errorf("edit %d: read otherwise without a word", i)
+		}
+	}
+	if refused < 200 {
+		t.Errorf("only %d of 300 damaged books were refused", refused)
+	}
+}
+
+func TestNothingIsLeftBehind(t *testing.T) {
+	book, list := cutDemo(t)
+	in, err := Read([]string{book}, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range []string{book, list, filepath.Join(filepath.Dir(book), "no folder", "x.xlsx"), filepath.Join(filepath.Dir(book), "x.txt")} {
+		if _, err := in.Work().Save(Target{Path: path}); err == nil || len(Hints(err)) == 0 {
+			t.Errorf("%s: %v", path, err)
+		}
+	}
+	if left, _ := os.ReadDir(filepath.Dir(book)); len(left) != 2 {
+		t.Errorf("%d files in the folder, want the book and its cut list", len(left))
+	}
+}

@@ -51,6 +51,7 @@ type lined struct {
 	by       Method
 	names    []string
 	sections []*curve    // on the skin's surface, a station each; nil where there is none
+	beyond   []*curve    // the sections that lie beyond the middle line
 	outer    []*curve    // on the surface of its outer face; nil where that is not known
 	girth    []float64   // a station each
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
@@ -137,9 +138,9 @@ func (h *hull) newLined(g group, marks []SeamMarks, on skinned) *lined {
 	if m, ok := marksOf(g, marks); ok && m.Surface != SurfaceUnstated && on.sections[m.Surface] != nil {
 		l.on = m.Surface
 	}
-	l.sections = on.sections[l.on]
+	l.sections, l.beyond = on.sections[l.on], on.beyond[l.on]
 	if l.on == SurfaceUnstated || l.sections == nil {
-		l.sections = h.own()
+		l.sections, l.beyond = h.own(), nil
 	}
 	switch {
 	case l.skin != Strips || on.sections[BetweenSkins] == nil:

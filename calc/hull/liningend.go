@@ -48,8 +48,11 @@ func (h *hull) endLine(l *lined, step int) endLine {
 	for h.has(k+step) && len(h.sections[k+step].points) > 0 && (l.girth[k] == 0 || h.rising(k, k+step)) {
 		k += step
 	}
-	if k == e.first {
-		return e // the stem is plumb and stands on the last station
+	if k == e.first { // the stem is plumb and stands on the last station
+		if stem := h.sections[k].line; stem != nil {
+			e.closed, e.depth = true, stem.length()
+		}
+		return e
 	}
 	head := h.sections[e.first].points
 	e.depth = head[len(head)-1].z - h.sections[k].points[0].z
@@ -128,11 +131,7 @@ func (h *hull) rising(out, in int) bool {
 // one outside it.
 func (h *hull) hood(l *lined, e endLine, share float64, k, out int) (point, bool) {
 	if out == e.first && share <= e.reach[out] {
-		s := h.sections[out]
-		if s.line == nil {
-			return s.points[0].point, true
-		}
-		return s.line.at(s.line.place(s.line.length() - share*e.depth)), true
+		return h.onStem(l, out, share*e.depth), true
 	}
 	a, b := h.x[out], h.x[k]
 	for range 50 {
@@ -144,4 +143,19 @@ func (h *hull) hood(l *lined, e endLine, share float64, k, out int) (point, bool
 		}
 	}
 	return h.edgeAt(l, k, out, (b-h.x[k])/(h.x[out]-h.x[k]), false)
+}
+
+// onStem is the place on the stem that stands on a station, so far down from its
+// head. Planking is drawn on to the station beyond the middle line, as its outside
+// reaches it.
+func (h *hull) onStem(l *lined, k int, down float64) point {
+	stem := h.sections[k]
+	if stem.line == nil {
+		return stem.points[len(stem.points)-1].point
+	}
+	c, part := stem.line, min(1, max(0, down/stem.line.length()))
+	if l.beyond != nil && l.beyond[k] != nil {
+		c = l.beyond[k]
+	}
+	return c.at(c.place(c.length() * (1 - part)))
 }

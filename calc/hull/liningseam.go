@@ -163,7 +163,7 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 	}
 	if l.by == ByShares {
 		share := float64(j) / float64(len(l.names))
-		ends := e.reach[k] > share && (e.reach[o] < share || l.sections[o] == nil && o == e.first)
+		ends := e.reach[k] > share && e.reach[o] < share || e.reach[k] >= share && l.sections[o] == nil && o == e.first
 		if !e.closed || !ends {
 			return point{}, false
 		}
@@ -184,10 +184,8 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 			girth = stem.line.length()
 		}
 		switch {
-		case there <= girth && stem.line != nil:
-			return stem.line.at(stem.line.place(girth - max(0, there))), true
-		case there <= 0:
-			return stem.points[len(stem.points)-1].point, true
+		case there <= girth && stem.line != nil, there <= 0:
+			return h.onStem(l, o, there), true
 		}
 	}
 	switch {

@@ -98,6 +98,7 @@ func thicknesses(strakes []Strake) (inner, outer measure.Length) {
 type skinned struct {
 	depths
 	sections [4][]*curve // by surface and station; nil where there is none
+	beyond   [4][]*curve // those beyond the middle line
 }
 
 // skinned draws the sections on every surface whose depth is known.
@@ -105,7 +106,7 @@ func (h *hull) skinned(n *net, d depths) skinned {
 	s := skinned{depths: d}
 	for surface := OutsidePlanking; surface <= InsidePlanking; surface++ {
 		if d.ok[surface] {
-			s.sections[surface] = h.surface(n, d.in[surface])
+			s.sections[surface], s.beyond[surface] = h.surface(n, d.in[surface])
 		}
 	}
 	return s
@@ -126,19 +127,25 @@ func (h *hull) unskinned(s skinned) finding.List {
 	return nil
 }
 
-// surface is every station's section a distance inside that of the offsets.
-func (h *hull) surface(n *net, in float64) []*curve {
-	all := make([]*curve, len(h.sections))
+// surface is every station's section a distance inside that of the offsets; where
+// all of it would lie beyond the middle line, as at a stem, it is kept apart.
+func (h *hull) surface(n *net, in float64) (all, beyond []*curve) {
+	all, beyond = make([]*curve, len(h.sections)), make([]*curve, len(h.sections))
 	for k, s := range h.sections {
 		switch {
 		case s.line == nil:
 		case in == 0:
 			all[k] = s.line
 		default:
-			all[k] = h.parallel(n, k, in, 0)
+			c, out := h.parallel(n, k, in, 0)
+			if out {
+				all[k] = c
+			} else {
+				beyond[k] = c
+			}
 		}
 	}
-	return all
+	return all, beyond
 }
 
 // moulds is the table of offsets to each surface: half-breadths at the
@@ -173,7 +180,11 @@ func (h *hull) squared(n *net, s skinned, k, midships int) *curve {
 	if !h.r.MouldFace.fore(k, midships) {
 		thick = -thick
 	}
-	return h.parallel(n, k, s.in[InsidePlanking], thick)
+	c, out := h.parallel(n, k, s.in[InsidePlanking], thick)
+	if !out {
+		return nil
+	}
+	return c
 }
 
 // lift is the figures of one outline at one station.

@@ -76,7 +76,7 @@ func TestParallel(t *testing.T) {
 		for k := range h.o.Stations {
 			r := radius(h.x[k])
 			inner := r - thick*math.Hypot(1, slope)
-			c := h.parallel(n, k, thick, 0)
+			c, _ := h.parallel(n, k, thick, 0)
 			for i := range 101 {
 				p := c.at(c.t[len(c.t)-1] * float64(i) / 100)
 				near(t, "radius inside", math.Hypot(p.y, 36-p.z), inner, 1./64)
@@ -96,7 +96,7 @@ func TestParallel(t *testing.T) {
 				level := thick * math.Sqrt(1+(r*slope/y)*(r*slope/y)+z*z/(y*y))
 				first = max(first, math.Abs(y-level-want))
 			}
-			out := h.parallel(n, k, -thick, 0)
+			out, _ := h.parallel(n, k, -thick, 0)
 			near(t, "girth outside", out.length(), (r+thick*math.Hypot(1, slope))*math.Pi/2, r*1e-4)
 		}
 		t.Logf("along the level the first order is out by %.3f in", first)
@@ -112,7 +112,7 @@ func TestParallelPlane(t *testing.T) {
 	n := h.newNet()
 	const thick = 1.0
 	for k := range h.o.Stations {
-		c := h.parallel(n, k, thick, 0)
+		c, _ := h.parallel(n, k, thick, 0)
 		// The planes by their squares: bottom z - y/4 = 0, side y - 30 + x/10 - (z-10)/5 = 0.
 		bottom := point{0, -0.25, 1}.unit()
 		side := point{0.1, 1, -0.2}.unit()

@@ -5,7 +5,9 @@ import "math"
 // parallel is the section of a station on another surface of the planking: at
 // each knot the distance between the surfaces over the cosine of the square
 // bevel is laid in, square to the section, in the station's plane. In is below
-// nothing for a surface farther out. It is nil where there is no section.
+// nothing for a surface farther out. It is nil where there is no section; out is
+// false where none of it lies off the middle line, the planking being thicker than
+// half the hull there.
 //
 // The curve is trimmed where it folds back on itself, at the middle line, and at
 // the height of the deck, and drawn on straight where it falls short of them.
@@ -13,9 +15,9 @@ import "math"
 // Thick, where not nothing, is the thickness of a mould whose edge is left
 // square, aft of the station line, or forward where below nothing: where its far
 // face would stand proud the outline is laid in so much more.
-func (h *hull) parallel(n *net, k int, in, thick float64) *curve {
+func (h *hull) parallel(n *net, k int, in, thick float64) (c *curve, out bool) {
 	if n == nil || len(n.knots[k]) == 0 {
-		return nil
+		return nil, false
 	}
 	s := h.sections[k]
 	var runs []*curve
@@ -31,11 +33,11 @@ func (h *hull) parallel(n *net, k int, in, thick float64) *curve {
 		runs = append(runs, run)
 	}
 	if len(runs) == 0 {
-		return nil
+		return nil, false
 	}
 	first, last := s.points[0], s.points[len(s.points)-1]
 	if !reachesOut(runs) {
-		return nil // the planking is thicker than half the hull here
+		return joined(runs), false
 	}
 	if first.y == 0 {
 		runs[0] = runs[0].startAt(func(p point) float64 { return p.y }, in)
@@ -44,7 +46,7 @@ func (h *hull) parallel(n *net, k int, in, thick float64) *curve {
 		end := len(runs) - 1
 		runs[end] = runs[end].endAt(func(p point) float64 { return p.z - last.z }, in)
 	}
-	return joined(runs)
+	return joined(runs), true
 }
 
 // reachesOut says that some of the curve lies off the middle line.

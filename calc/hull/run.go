@@ -32,7 +32,8 @@ func (l Lengths) String() string { return [...]string{"typed", "computed"}[l] }
 // Runs is the list of strakes with what the hull knows of each filled in: its
 // length with what is left on at the ends, its widths by station and where its
 // fore end lies. A row that stands for several becomes a row each, since no two
-// are alike. Typed lengths far from the hull's are found. Without a hull the list
+// are alike. Typed lengths far from the hull's, on a row of several from that of the
+// longest, are found. Without a hull the list
 // is returned as it is.
 func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 	if s == nil || len(s.Linings) == 0 {
@@ -46,17 +47,28 @@ func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 			all = append(all, row)
 			continue
 		}
+		longest := measure.Length(0)
 		for _, side := range sides {
 			for _, name := range row.Names() {
 				one := row
 				one.Name, one.Side, one.Count = name, side, source.Reading[int]{}
-				f := s.fill(&one, r)
+				longest = max(longest, s.fill(&one, r))
 				all = append(all, one)
-				found = append(found, f...)
 			}
 		}
+		found = append(found, s.typed(row, longest, r)...)
 	}
 	return all, found
+}
+
+// typed holds a row's typed length against the longest of its strakes.
+func (s *Shape) typed(row Strake, run measure.Length, r Rules) finding.List {
+	if !row.Length.OK() || run == 0 || (row.Length.Value-run).Abs() <= run.Times(r.LengthWithin/100) {
+		return nil
+	}
+	runs := s.Form.Write(run.Round(measure.Eighth))
+	return finding.List{{Kind: StrakeRun, Cell: row.Length.Cell, Reads: row.Length.Text, Suggests: runs,
+		Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", row.Skin, row.Name, s.Form.Write(row.Length.Value), runs)}}
 }
 
 // sides is the sides a row's strakes are lined off on; nil where they are not.
@@ -76,19 +88,15 @@ func (s *Shape) sides(row Strake) []Side {
 	return all
 }
 
-// fill fills in one strake.
-func (s *Shape) fill(one *Strake, r Rules) finding.List {
+// fill fills in one strake and returns its length on the hull, 0 where that is
+// not known.
+func (s *Shape) fill(one *Strake, r Rules) measure.Length {
 	lining, k, ok := s.lined(one.Skin, one.Name, one.Side)
 	if !ok || lining.Strakes[k].Length == 0 {
-		return nil
+		return 0
 	}
 	strake := lining.Strakes[k]
 	run := s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
-	var found finding.List
-	if one.Length.OK() && (one.Length.Value-run).Abs() > run.Times(r.LengthWithin/100) {
-		found = finding.List{{Kind: StrakeRun, Cell: one.Length.Cell, Reads: one.Length.Text, Suggests: s.Form.Write(run.Round(measure.Eighth)),
-			Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", one.Skin, one.Name, s.Form.Write(one.Length.Value), s.Form.Write(run.Round(measure.Eighth)))}}
-	}
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
 		one.Length = source.Is(run.RoundUp(measure.Eighth))
 		one.Length.Cell = one.Cell
@@ -107,7 +115,7 @@ func (s *Shape) fill(one *Strake, r Rules) finding.List {
 		}
 		one.Width = source.Is(widest.RoundUp(measure.Sixteenth))
 	}
-	return found
+	return run
 }
 
 // lined is the lining a strake belongs to and its place there.

@@ -2,6 +2,7 @@ package hull
 
 import (
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // table is the offsets as plain figures, in inches, with what cannot be used
@@ -29,6 +30,7 @@ type pair struct {
 
 // newTable takes a table of true lengths as figures.
 func newTable(o Offsets, r Rules) *table {
+	o = evened(o)
 	t := &table{o: o, step: o.Resolution.Inches(), near: r.NearBase.Inches()}
 	if t.step <= 0 {
 		t.step = measure.Eighth.Inches()
@@ -54,6 +56,38 @@ func newTable(o Offsets, r Rules) *table {
 	t.pairs = pairs(o)
 	t.ease()
 	return t
+}
+
+// evened is a table whose lines have a value for each station and no more.
+func evened(o Offsets) Offsets {
+	for i, l := range o.Lines {
+		if len(l.Values) != len(o.Stations) {
+			values := make([]source.Reading[measure.Length], len(o.Stations))
+			copy(values, l.Values)
+			l.Values = values
+			o.Lines = append([]Line{}, o.Lines...)
+			o.Lines[i] = l
+		}
+	}
+	return o
+}
+
+// Without is the table with the figures that are not believed taken out, for
+// drawing the hull: each is then drawn over from its neighbours.
+func (o Offsets) Without(doubts []Doubt) Offsets {
+	lines := append([]Line{}, o.Lines...)
+	own := make([]bool, len(lines))
+	for _, d := range doubts {
+		if d.Line >= len(lines) || d.Station >= len(lines[d.Line].Values) {
+			continue
+		}
+		if l := &lines[d.Line]; !own[d.Line] {
+			l.Values, own[d.Line] = append([]source.Reading[measure.Length]{}, l.Values...), true
+		}
+		lines[d.Line].Values[d.Station].State = source.Blank
+	}
+	o.Lines = lines
+	return o
 }
 
 // places is where each station lies, and whether that is known: as given, or by

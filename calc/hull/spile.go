@@ -101,7 +101,7 @@ func (s *Shape) Spile(strakes []Strake, sawn Sawn, r Rules) ([]Spiled, finding.L
 				all = append(all, p)
 			}
 		}
-		found = append(found, unfit(all[from:], strakes, r)...)
+		found = append(found, unfit(all[from:], strakes, s.Form, r)...)
 	}
 	return all, found
 }
@@ -128,6 +128,7 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 		return Spiled{}, false
 	}
 	d := s.layOut(l, k, thick.Inches(), sawn)
+	d.stem = closed * s.halfBeam().Inches()
 	p := Spiled{Skin: l.Skin, Strake: l.Strakes[k].Name, Side: l.Side, shape: d}
 	p.measure(r)
 	for _, h := range l.Strakes[k].Hollows {
@@ -139,6 +140,17 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 	p.Twist = measure.Radians(twist(d.rungs))
 	p.Fore, p.After = d.endCut(0), d.endCut(len(d.rungs)-1)
 	return p, true
+}
+
+// halfBeam is the greatest half-breadth of the hull.
+func (s *Shape) halfBeam() measure.Length {
+	wide := measure.Length(0)
+	for _, sec := range s.Sections {
+		for _, p := range sec.Points {
+			wide = max(wide, p.Out)
+		}
+	}
+	return wide
 }
 
 // measure works out of the laid-out edges what board they need, how far they bend
@@ -175,7 +187,7 @@ func (s Spiled) Between(piece int, from, to measure.Length, r Rules) (Spiled, bo
 
 // unfit says how many of a skin's strakes a straight-edged plank will not lie to,
 // with the worst.
-func unfit(all []Spiled, strakes []Strake, r Rules) finding.List {
+func unfit(all []Spiled, strakes []Strake, form measure.Form, r Rules) finding.List {
 	if r.Planking != Sprung || len(all) == 0 {
 		return nil
 	}
@@ -194,7 +206,7 @@ func unfit(all []Spiled, strakes []Strake, r Rules) finding.List {
 	p := all[worst]
 	f := finding.Finding{Kind: SpileUnfit, Reads: p.Strake,
 		Text: fmt.Sprintf("%d of the %s skin's strakes will not lie to a straight edge: %s must be sprung %s edgewise in %s, and no more than %s of width would take it",
-			n, p.Skin, p.Strake, p.Sny.Abs().Round(measure.Sixteenth), p.Length.Round(measure.Inch), p.LiesWidth.Round(measure.Sixteenth))}
+			n, p.Skin, p.Strake, form.Write(p.Sny.Abs().Round(measure.Sixteenth)), form.Write(p.Length.Round(measure.Inch)), form.Write(p.LiesWidth.Round(measure.Sixteenth)))}
 	for _, s := range strakes {
 		for _, name := range s.Names() {
 			if s.Skin == p.Skin && name == p.Strake && f.Cell.Row == 0 {

@@ -144,6 +144,65 @@ func TestSpileKeepsLengths(t *testing.T) {
 	}
 }
 
+// TestHoodEnds looks at the ends of the sheer strake of the Wigley hull: on the
+// stem, where the waterline makes atan(4B/(2L)) = 26.565 degrees with the middle
+// line.
+func TestHoodEnds(t *testing.T) {
+	list := []Strake{{Name: "1-24", Skin: Planks, Count: source.Is(24), Thickness: source.Is(measure.Inch)}}
+	s, _ := Work(wigley(measure.Foot, measure.SixtyFourth), list, DefaultRules())
+	all, _ := s.Spile(list, SawnUpper, DefaultRules())
+	p := all[0]
+	if !p.Fore.Stem || !p.After.Stem {
+		t.Errorf("ends %v and %v", p.Fore, p.After)
+	}
+	near(t, "fore end to the middle line", float64(p.Fore.Meets), 26.565, 1)
+	near(t, "after end to the middle line", float64(p.After.Meets), 26.565, 1)
+}
+
+// TestWithout draws a hull without the figures that are not believed: the section
+// with a foot too much in it comes out as if it had been right.
+func TestWithout(t *testing.T) {
+	o := roundBilge("round bilge", 360, 58, 54, 13, measure.Eighth).offsets()
+	clean, _ := Work(o, nil, DefaultRules())
+	bad := o.Without(nil)
+	line := -1
+	for i, l := range bad.Lines {
+		if l.Name == "WL 4" {
+			line = i
+		}
+	}
+	bad.Lines[line].Values = append([]source.Reading[measure.Length]{}, bad.Lines[line].Values...)
+	bad.Lines[line].Values[6].Value += measure.Foot
+	spoilt, _ := Work(bad, nil, DefaultRules())
+	drawn, _ := Work(bad.Without(Examine(bad, DefaultRules()).Doubts), nil, DefaultRules())
+	if d := spoilt.Stations[6].Girth - clean.Stations[6].Girth; d < 3*measure.Inch {
+		t.Fatalf("a foot too much changes the girth by only %v", d)
+	}
+	near(t, "girth", drawn.Stations[6].Girth.Inches(), clean.Stations[6].Girth.Inches(), 0.1)
+	if bad.Lines[line].Values[6].State != source.Given {
+		t.Error("the table itself is changed")
+	}
+}
+
+// TestShutter closes a gap of 4 in inside and 4 1/4 in outside with a plank an
+// inch thick: each edge leans an eighth in the inch.
+func TestShutter(t *testing.T) {
+	list := []Strake{{Name: "14", Skin: Planks, Thickness: source.Is(measure.Inch)}}
+	gap := Gap{Skin: Planks, Strake: "14", Station: "3", Inside: source.Is(4 * measure.Inch), Outside: source.Is(measure.Inches(4.25))}
+	open := gap
+	open.Outside.State = source.Blank
+	rows, found := Shutter([]Gap{gap, open}, list)
+	if len(rows) != 1 || len(found) != 1 || found[0].Kind != ShutterOpen {
+		t.Fatalf("rows %v, found %v", rows, found)
+	}
+	near(t, "bevel", rows[0].Bevel.Tan(), 1./8, 1e-12)
+	// The plank so sawn fills the gap: inside width and what both edges lean.
+	near(t, "outside", (rows[0].Inside + measure.Inch.Times(2*rows[0].Bevel.Tan())).Inches(), 4.25, 1e-9)
+	if _, found = Shutter([]Gap{gap}, nil); len(found) != 1 {
+		t.Error("no thickness is not found")
+	}
+}
+
 // TestFlattens says that as a hull flattens all its bevels go to nothing.
 func TestFlattens(t *testing.T) {
 	last := math.Inf(1)

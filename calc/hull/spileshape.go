@@ -16,6 +16,7 @@ type developed struct {
 	bevelU       []float64 // of the edges as sawn, radians
 	bevelL       []float64
 	stations     []string // of each rung, "" for none
+	stem         float64  // an end no farther out than this is on the stem
 }
 
 // rungParts is how many rungs a space between stations is laid out by.
@@ -275,13 +276,12 @@ func (d *developed) endCut(i int) EndCut {
 		e.Off = measure.Radians(off)
 	}
 	r, in := d.rungs[i], d.rungs[inner]
-	up, aft := r.upper.minus(r.lower), in.upper.plus(in.lower).minus(r.upper.plus(r.lower))
-	square := up.cross(aft)
+	square := r.upper.minus(r.lower).cross(in.upper.plus(in.lower).minus(r.upper.plus(r.lower)))
 	if square.length() == 0 {
 		return e
 	}
 	square = square.unit()
-	e.Stem = min(r.upper.y, r.lower.y) < closed*max(in.upper.y, 1) || max(r.upper.y, r.lower.y) < 1
+	e.Stem = max(r.upper.y, r.lower.y) <= d.stem
 	face := square.x
 	if e.Stem {
 		face = square.y
@@ -298,7 +298,7 @@ func (d *developed) cut(from, to float64) (developed, bool) {
 	if to-from < 1 {
 		return developed{}, false // less than an inch
 	}
-	var out developed
+	out := developed{stem: d.stem}
 	out.add(d, d.at(from))
 	for i, r := range d.rungs {
 		if r.s[0] > from+0.01 && r.s[0] < to-0.01 {

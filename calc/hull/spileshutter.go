@@ -1,0 +1,81 @@
+package hull
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Gap is the opening left for the last plank of a skin, measured at a station.
+type Gap struct {
+	Skin    Skin
+	Strake  string
+	Side    Side
+	Station string
+	Inside  source.Reading[measure.Length] // on the inside face
+	Outside source.Reading[measure.Length]
+	Cell    source.Cell
+}
+
+// ShutterRow is the width of the shutter at a station, on both faces, and the
+// bevel of both its edges.
+type ShutterRow struct {
+	Skin    Skin
+	Strake  string
+	Side    Side
+	Station string
+	Inside  measure.Length
+	Outside measure.Length
+	Bevel   measure.Angle // of each edge, off square, plus where the outside is the wider
+	Cell    source.Cell
+}
+
+// ShutterOpen is a shutter that cannot be worked out.
+var ShutterOpen = &finding.Kind{
+	Code: "shutter-open", Severity: finding.Warning, Title: "shutter not worked out",
+	Why:    "The last plank takes up what is left on both faces, and both its edges are bevelled.",
+	Remedy: "measure the gap on both faces at the station, and list the plank's thickness",
+}
+
+// Shutter works out the last plank from the gaps measured on both faces: neither
+// edge is square, each takes half of what the outside is wider. The thickness is
+// that of the strake in the list.
+func Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.List) {
+	var all []ShutterRow
+	var found finding.List
+	for _, g := range gaps {
+		thick, ok := gapThickness(g, strakes)
+		if !g.Inside.OK() || !g.Outside.OK() || !ok {
+			what := "the gap is not given on both faces"
+			if !ok {
+				what = "its thickness is not listed"
+			}
+			found = append(found, finding.Finding{Kind: ShutterOpen, Cell: g.Cell, Reads: g.Strake,
+				Text: fmt.Sprintf("shutter %s at station %s is not worked out: %s", g.Strake, g.Station, what)})
+			continue
+		}
+		spread := (g.Outside.Value - g.Inside.Value).Inches() / 2
+		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Inside: g.Inside.Value, Outside: g.Outside.Value,
+			Bevel: measure.Radians(math.Atan(spread / thick.Inches())), Cell: g.Cell})
+	}
+	return all, found
+}
+
+// gapThickness is the thickness listed for the plank that closes a gap.
+func gapThickness(g Gap, strakes []Strake) (measure.Length, bool) {
+	for _, s := range strakes {
+		if g.Skin != "" && s.Skin != g.Skin || !s.Thickness.OK() || s.Thickness.Value <= 0 {
+			continue
+		}
+		for _, name := range s.Names() {
+			if strings.EqualFold(name, g.Strake) {
+				return s.Thickness.Value, true
+			}
+		}
+	}
+	return 0, false
+}

@@ -13,6 +13,13 @@ type Second interface {
 	Beside(rows []Row, row, at int) []int
 }
 
+// Measured, not published: fitted with the seeded faults of the hull's tests.
+const (
+	beside   = 0.5 // how much the neighbouring rows' own unfairness widens an opinion
+	relieved = 0.7 // share of an alarm that must go when another value is withdrawn
+	nearly   = 0.8 // share of the alarm at which that other value is the worse
+)
+
 // table is rows being judged: what is left of them and the score of each value.
 type table struct {
 	rows   []Row
@@ -25,7 +32,10 @@ type table struct {
 	whole  [][]Opinion
 }
 
-// Judge2 ...
+// Judge2 finds the values that spoil their rows by two opinions of each: the
+// curve along its own row, and a second one from whatever else is known, which
+// may be nil. Near, where not nil, is the rows beside each row. It names single
+// values only: stretches that are not fair are left to Judge.
 func Judge2(rows []Row, near [][]int, r Rules, second Second) Judged {
 	t := table{rules: r, second: second, near: near, scale: scale(rows, r)}
 	for _, row := range rows {
@@ -131,7 +141,7 @@ func (t *table) judgeOne(i, k int, l line) {
 	if len(l.at) >= t.rules.Least {
 		a, okA = l.along(slices.Index(l.at, k), t.scale, t.rules)
 		if m := t.common(i, k); m > 1 {
-			a.Sd *= math.Sqrt(1 + KM*(m*m-1))
+			a.Sd *= math.Sqrt(1 + beside*(m*m-1))
 		}
 	}
 	if t.second != nil {
@@ -161,8 +171,6 @@ func (t *table) judgeOne(i, k int, l line) {
 		t.whole[i][k], t.z[i][k] = b, b.score(y)
 	}
 }
-
-var KM = 0.5
 
 // common is how far the neighbouring rows are off their own curves at a place.
 func (t *table) common(i, k int) float64 {
@@ -207,11 +215,11 @@ func (t *table) explain(row, at int) (int, int, []int) {
 	alone := math.Abs(t.z[row][at])
 	for _, c := range cands {
 		left := math.Abs(t.without(c, spot{row, at}))
-		if left >= KD*alone {
+		if left >= relieved*alone {
 			continue
 		}
 		own := math.Abs(t.without(spot{row, at}, c))
-		if own > left && own >= KE*t.rules.Alarm && own > most {
+		if own > left && own >= nearly*t.rules.Alarm && own > most {
 			best, most = c, own
 		}
 		if c.row == row && left < t.rules.Alarm && own >= 3 {
@@ -224,8 +232,6 @@ func (t *table) explain(row, at int) (int, int, []int) {
 	}
 	return best.row, best.at, or
 }
-
-var KD, KE = 0.7, 0.8
 
 // without is the score of one value with another withdrawn.
 func (t *table) without(gone, of spot) float64 {

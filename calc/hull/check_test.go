@@ -27,7 +27,7 @@ func TestCleanTablesRaiseNothing(t *testing.T) {
 	}
 }
 
-// W. P. Stephens, Canoe and Boat Building (1889), plate XI, as transcribed: the
+// W. P. Stephens, Canoe and Boat Building (1889), plate XI, as copied: the
 // three faults below are certain, the figures being impossible between their
 // neighbours; deck station 1 is doubtful in the same source.
 func TestStephensFaultsAreFound(t *testing.T) {
@@ -50,7 +50,7 @@ func TestStephensFaultsAreFound(t *testing.T) {
 	}
 }
 
-// F. H. Todd, DTMB Report 1712, Series 60 CB .60: the transcription reads 10 for
+// F. H. Todd, DTMB Report 1712, Series 60 CB .60: the copy reads 10 for
 // 0 on WL .25 at the fore perpendicular.
 func TestSeries60TypingFault(t *testing.T) {
 	o := dropStation(worked(t, "05", measure.Form{Unit: measure.Fractions, Notation: measure.Decimal}, measure.Millimetre, true), "MaxBm")

@@ -4,9 +4,7 @@
 package lay
 
 import (
-	"fmt"
 	"strconv"
-	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -51,7 +49,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 				}
 				width := greatest(s)
 				whole := s.Thickness.OK() && s.Thickness.Value > 0 && width > 0 && s.Length.OK() && s.Length.Value > 0
-				for _, name := range names(s) {
+				for _, name := range s.Names() {
 					order++ // a strake left out still lies between its neighbours
 					if !whole {
 						continue
@@ -80,34 +78,6 @@ func greatest(s hull.Strake) measure.Length {
 		}
 	}
 	return w
-}
-
-// most is as many strakes as one row may stand for.
-const most = 2000
-
-// names is the names of the strakes a row stands for: "1-15" with a count of 15
-// is 1 to 15; any other counted name has .1, .2 and so on after it.
-func names(s hull.Strake) []string {
-	n := min(max(1, s.Count.Or(1)), most)
-	if n == 1 {
-		return []string{s.Name}
-	}
-	from, step := 1, s.Name+"."
-	first, last, ranged := strings.Cut(measure.Fold(s.Name), "-")
-	if !ranged {
-		first, last, ranged = strings.Cut(measure.Fold(s.Name), " to ")
-	}
-	prefix := strings.TrimRight(strings.TrimSpace(first), "0123456789")
-	a, errA := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(first), prefix))
-	b, errB := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(last), prefix))
-	if ranged && errA == nil && errB == nil && b-a+1 == n {
-		from, step = a, prefix
-	}
-	all := make([]string, n)
-	for i := range all {
-		all[i] = fmt.Sprint(step, from+i)
-	}
-	return all
 }
 
 // Cut fills in a run's pieces from its joints.

@@ -78,9 +78,6 @@ func list(cells []source.Cell) string {
 	return strings.Join(refs, ", ")
 }
 
-// maxima is the row of a table of fractions that gives each waterline's greatest.
-func (r *reader) maxima(t *stationTable, row int, cols []int) {}
-
 // scaled turns tables of fractions into lengths where Settings give the half
 // beam; else they stay pure numbers, good for fairness alone.
 func (r *reader) scaled() {

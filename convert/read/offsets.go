@@ -194,9 +194,6 @@ func (r *reader) offsets(t stationTable, guide sheet.GuideRow) {
 		}
 		label := t.label(row)
 		if r.summary(label) {
-			if strings.Contains(strings.ToLower(label), "max") {
-				r.maxima(&t, row, cols)
-			}
 			continue
 		}
 		if measure.IsDitto(firstWord(label)) {
@@ -209,7 +206,6 @@ func (r *reader) offsets(t stationTable, guide sheet.GuideRow) {
 		}
 		o.Lines = append(o.Lines, line)
 	}
-	o.Stations, o.Lines = r.dropSummaryStations(o.Stations, o.Lines)
 	var values []measure.Length
 	for _, l := range o.Lines {
 		for _, v := range l.Values {
@@ -405,10 +401,4 @@ func (r *reader) offset(t *stationTable, row, col int, o hull.Offsets, l hull.Li
 		r.add(finding.Finding{Kind: TextStruck, Cell: at, Reads: c.Struck, Text: fmt.Sprintf("%q is struck out and was taken as withdrawn", c.Struck)})
 	}
 	return v
-}
-
-// dropSummaryStations takes out stations that are a table's own sums, such as a
-// column of section areas.
-func (r *reader) dropSummaryStations(stations []hull.Station, lines []hull.Line) ([]hull.Station, []hull.Line) {
-	return stations, lines
 }

@@ -22,10 +22,6 @@ type Options struct {
 	Headings string           // the words a heading may bear: templates/headings.csv
 }
 
-// OursPrefix begins the defined names by which our own sheets are known when a
-// book of ours is read back: each names a cell of one of them.
-const OursPrefix = "strakebook_sheet_"
-
 // reader is one reading of some books.
 type reader struct {
 	words  words
@@ -78,7 +74,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 // ours says that a sheet is one of those we write.
 func ours(b *sheet.Book, name string) bool {
 	for _, n := range b.Names {
-		if n.Sheet == name && strings.HasPrefix(n.Name, OursPrefix) {
+		if n.Sheet == name && strings.HasPrefix(n.Name, sheet.OursPrefix) {
 			return true
 		}
 	}

@@ -71,6 +71,10 @@ func (s *Sheet) Set(row, col int, c Cell) {
 // Range is a block of cells, corners included, counted from one.
 type Range struct{ Top, Left, Bottom, Right int }
 
+// OursPrefix begins the defined names by which the sheets we write are known
+// when a book of ours is read back: each names a cell of one of them.
+const OursPrefix = "strakebook_sheet_"
+
 // Name is a defined name or a table of the book: a hint where something is.
 type Name struct {
 	Name, Sheet string

@@ -44,7 +44,9 @@ func Lines(in Input) [][2]string {
 	return all
 }
 
-func summary(in Input) *page {
+// summary is the few figures that matter, what to look at first, and which of the
+// other sheets hold nothing.
+func summary(in Input, others []*page) *page {
 	p := &page{name: "Summary", title: "summary", heads: []string{"What", "Figure"}, widths: []float64{20, 90}}
 	for _, l := range Lines(in) {
 		p.rows = append(p.rows, []sheet.Cell{text(l[0]), words(l[1])})
@@ -55,17 +57,12 @@ func summary(in Input) *page {
 		}
 		p.rows = append(p.rows, []sheet.Cell{text("Look at first"), words(f.Cell.String() + ": " + f.Text)})
 	}
-	for _, q := range pages11(in) {
-		if len(q.rows) == 0 && q.empty != "" {
+	for _, q := range others {
+		if len(q.rows) == 0 && q.empty != "" && q.name != "Warnings" {
 			p.rows = append(p.rows, []sheet.Cell{text("Left out"), words(q.name + ": " + q.empty)})
 		}
 	}
 	return p
-}
-
-// pages11 is the sheets whose tables may be left out.
-func pages11(in Input) []*page {
-	return []*page{cutList(in), millOrder(in), bevels(in), scarfs(in), joints(in), boards(in), offsets(in)}
 }
 
 // warnings is every finding, the worst first.
@@ -75,13 +72,9 @@ func warnings(in Input) *page {
 		heads:  []string{"No.", "How bad", "Where", "What", "Reads", "Suggests", "What to do", "Decision", "Code"},
 		widths: []float64{6, 9, 18, 60, 14, 34, 50, 12, 20},
 		empty:  "Nothing was found."}
-	carried := map[string]bool{}
-	for _, n := range in.Taken {
-		carried[n] = true
-	}
 	for i, f := range in.Findings {
 		where := sheet.Cell{Kind: sheet.Text, Text: f.Cell.String()}
-		if ref := f.Cell.Ref(); ref != "" && carried[f.Cell.Sheet] {
+		if ref := f.Cell.Ref(); ref != "" && in.carried(f.Cell.Sheet) {
 			where.Link, where.Style = "'"+strings.ReplaceAll(f.Cell.Sheet, "'", "''")+"'!"+ref, sheet.LinkText
 		}
 		p.rows = append(p.rows, []sheet.Cell{whole(i + 1), text(f.Severity.String()), where, words(f.Text), text(f.Reads), words(f.Suggests), words(f.ToDo()), {Style: sheet.Input}, text(f.Code)})
@@ -94,14 +87,10 @@ func warnings(in Input) *page {
 
 // marks is the cells of the carried sheets to be marked, one mark a cell.
 func marks(in Input) []sheet.Mark {
-	carried := map[string]bool{}
-	for _, n := range in.Taken {
-		carried[n] = true
-	}
 	at := map[source.Cell]int{}
 	var all []sheet.Mark
 	for _, f := range in.Findings {
-		if f.Severity == finding.Note || f.Cell.Ref() == "" || !carried[f.Cell.Sheet] || (len(in.Books) > 0 && f.Cell.Book != in.Books[0].Name) {
+		if f.Severity == finding.Note || f.Cell.Ref() == "" || !in.carried(f.Cell.Sheet) || (len(in.Books) > 0 && f.Cell.Book != in.Books[0].Name) {
 			continue
 		}
 		note := fmt.Sprintf("%s: %s", f.Severity, f.Text)

@@ -4,6 +4,7 @@ package write
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc"
@@ -12,10 +13,6 @@ import (
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
-
-// OursPrefix begins the defined names that mark our sheets, so that a book read
-// back is known as ours.
-const OursPrefix = "strakebook_sheet_"
 
 // Input is a job worked out, as every way of writing takes it.
 type Input struct {
@@ -45,11 +42,15 @@ type page struct {
 
 // pages is every sheet of the new book, in order.
 func pages(in Input) []*page {
-	return []*page{
-		summary(in), cutList(in), millOrder(in), warnings(in), bevels(in), scarfs(in),
+	all := []*page{
+		cutList(in), millOrder(in), warnings(in), bevels(in), scarfs(in),
 		joints(in), boards(in), offsets(in), settings(in), cautions(in),
 	}
+	return append([]*page{summary(in, all)}, all...)
 }
+
+// carried says that a sheet of the builder's is carried over into the new book.
+func (in Input) carried(name string) bool { return slices.Contains(in.Taken, name) }
 
 // Book is the new book's own sheets, and the marks on the builder's.
 func Book(in Input) (*sheet.Book, []sheet.Mark) {
@@ -63,7 +64,7 @@ func Book(in Input) (*sheet.Book, []sheet.Mark) {
 		s.Name = free(taken, p.name)
 		taken[strings.ToLower(s.Name)] = true
 		book.Sheets = append(book.Sheets, s)
-		book.Names = append(book.Names, sheet.Name{Name: fmt.Sprint(OursPrefix, i+1), Sheet: s.Name, Range: sheet.Range{Top: 1, Left: 1, Bottom: 1, Right: 1}})
+		book.Names = append(book.Names, sheet.Name{Name: fmt.Sprint(sheet.OursPrefix, i+1), Sheet: s.Name, Range: sheet.Range{Top: 1, Left: 1, Bottom: 1, Right: 1}})
 	}
 	return book, marks(in)
 }

@@ -136,8 +136,8 @@ func CheckSet(o Options) error {
 
 // WriteGuide writes what was found as a guide that the builder may correct.
 func (j *Job) WriteGuide(path string, force bool) error {
-	if exists(path) && !force {
-		return &sheet.Refused{Doing: "write", Path: path, Cause: "it is there already", Hint: "name another file, or say --force to write over it"}
+	if err := mayWrite(path, force, j.Books); err != nil {
+		return err
 	}
 	var rows []sheet.GuideRow
 	for _, t := range j.Tables {

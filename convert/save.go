@@ -38,6 +38,10 @@ func (d *Done) Save(to Target) (string, error) {
 	for _, s := range first.Sheets {
 		in.Taken = append(in.Taken, s.Name)
 	}
+	tables, err := d.tables(to, in)
+	if err != nil {
+		return "", err
+	}
 	ours, marks := write.Book(in)
 	if !workbook {
 		ours.Sheets = append(ours.Sheets, values(first.Sheets, marks)...)
@@ -54,8 +58,8 @@ func (d *Done) Save(to Target) (string, error) {
 	if err := xlsx.Save(path, ours, from, marks); err != nil {
 		return "", err
 	}
-	if to.Tables != "" {
-		if err := saveTables(to, in); err != nil {
+	for _, t := range tables {
+		if err := xlsx.Replace(tablePath(to, t), func(w io.Writer) error { return csv.Write(w, t.Rows) }); err != nil {
 			return "", err
 		}
 	}
@@ -124,28 +128,34 @@ func (d *Done) target(to Target, first *sheet.Book) (string, error) {
 		}
 		return path, nil
 	}
-	refuse := func(cause, hint string) (string, error) {
-		return "", &sheet.Refused{Doing: "write", Path: to.Path, Cause: cause, Hint: hint}
+	if strings.ToLower(filepath.Ext(to.Path)) != ext {
+		return "", &sheet.Refused{Doing: "write", Path: to.Path, Cause: "a name that does not end in " + ext, Hint: "end the name in " + ext}
 	}
-	if e := strings.ToLower(filepath.Ext(to.Path)); e != ext {
-		return refuse("a name that does not end in "+ext, "end the name in "+ext)
+	return to.Path, mayWrite(to.Path, to.Force, d.Books)
+}
+
+// mayWrite refuses to write over a folder, over a book that was read, which
+// nothing allows, and over a file that is there, unless forced.
+func mayWrite(path string, force bool, read []*sheet.Book) error {
+	refuse := func(cause, hint string) error {
+		return &sheet.Refused{Doing: "write", Path: path, Cause: cause, Hint: hint}
 	}
-	info, err := os.Stat(to.Path)
+	info, err := os.Stat(path)
 	if err != nil {
-		return to.Path, nil
+		return nil
 	}
-	for _, b := range d.Books {
+	for _, b := range read {
 		if in, err := os.Stat(b.Path); err == nil && os.SameFile(in, info) {
-			return refuse("it is one of the books read", "name another file with -o: a book read is never written over")
+			return refuse("it is one of the books read", "name another file: a book read is never written over")
 		}
 	}
-	if info.IsDir() {
+	switch {
+	case info.IsDir():
 		return refuse("it is a folder", "name a file in it")
+	case !force:
+		return refuse("it is there already", "name another file, or say --force to write over it")
 	}
-	if !to.Force {
-		return refuse("it is there already", "name another file with -o, or say --force to write over it")
-	}
-	return to.Path, nil
+	return nil
 }
 
 func exists(path string) bool {
@@ -153,35 +163,33 @@ func exists(path string) bool {
 	return err == nil
 }
 
-// saveTables writes the tables as text files into a folder.
-func saveTables(to Target, in write.Input) error {
-	refuse := func(path, cause string, err error) error {
-		return &sheet.Refused{Doing: "write", Path: path, Cause: cause, Err: err, Hint: "name a folder you may write to"}
+// tables is the tables asked for as text files, their folder made, and every
+// one of them free to write before anything is.
+func (d *Done) tables(to Target, in write.Input) ([]write.Table, error) {
+	if to.Tables == "" {
+		return nil, nil
 	}
 	if err := os.MkdirAll(to.Tables, 0o755); err != nil {
-		return refuse(to.Tables, "cannot be made", err)
+		return nil, &sheet.Refused{Doing: "write", Path: to.Tables, Cause: "cannot be made", Err: err, Hint: "name a folder you may write to"}
 	}
-	tables := write.Tables(in)
-	for _, t := range tables {
-		if path := filepath.Join(to.Tables, t.Name+".csv"); exists(path) && !to.Force {
-			return refuse(path, "it is there already: say --force to write over it", nil)
+	all := write.Tables(in)
+	for _, t := range all {
+		if err := mayWrite(tablePath(to, t), to.Force, d.Books); err != nil {
+			return nil, err
 		}
 	}
-	for _, t := range tables {
-		if err := xlsx.Replace(filepath.Join(to.Tables, t.Name+".csv"), func(w io.Writer) error { return csv.Write(w, t.Rows) }); err != nil {
-			return err
-		}
-	}
-	return nil
+	return all, nil
 }
+
+func tablePath(to Target, t write.Table) string { return filepath.Join(to.Tables, t.Name+".csv") }
 
 // Write writes a book of plain sheets, such as the demo yard's.
 func Write(b *sheet.Book, path string, force bool) error {
 	if strings.ToLower(filepath.Ext(path)) != ".xlsx" {
 		return &sheet.Refused{Doing: "write", Path: path, Cause: "a name that does not end in .xlsx", Hint: "end the name in .xlsx"}
 	}
-	if exists(path) && !force {
-		return &sheet.Refused{Doing: "write", Path: path, Cause: "it is there already", Hint: "name another file, or say --force to write over it"}
+	if err := mayWrite(path, force, nil); err != nil {
+		return err
 	}
 	return xlsx.Save(path, b, nil, nil)
 }

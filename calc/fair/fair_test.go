@@ -24,8 +24,8 @@ func TestJudgeNamesTheBadValue(t *testing.T) {
 			t.Errorf("12 steps off at %d: %+v", at, j)
 			continue
 		}
-		if f := j.Flags[0]; math.Abs(f.Faired-parabola(15).Y[at]) > 2 {
-			t.Errorf("faired %v, was %v", f.Faired, parabola(15).Y[at])
+		if f := j.Flags[0]; math.Abs(f.Says.Value-parabola(15).Y[at]) > 2 {
+			t.Errorf("faired %v, was %v", f.Says.Value, parabola(15).Y[at])
 		}
 	}
 	if j := Judge([]Row{parabola(15), parabola(9)}, DefaultRules(), nil); len(j.Flags)+len(j.Regions) != 0 {

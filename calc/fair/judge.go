@@ -5,240 +5,210 @@ import (
 	"slices"
 )
 
-// Second is another opinion of the value of a row at a place, from whatever
-// else is known than the row itself; ok is false where there is none. It sees
-// the rows with the values withdrawn so far not given.
-type Second interface {
-	Opinion(rows []Row, scale float64, row, at int) (Opinion, bool)
-	Beside(rows []Row, row, at int) []int
-}
-
-// Measured, not published: fitted with the seeded faults of the hull's tests.
-const (
-	beside   = 0.5 // how much the neighbouring rows' own unfairness widens an opinion
-	relieved = 0.7 // share of an alarm that must go when another value is withdrawn
-	nearly   = 0.8 // share of the alarm at which that other value is the worse
-)
+// shared is how much of what the neighbouring rows are off at a place is doubt
+// of a row's own say there. Measured, see DefaultRules.
+const shared = 0.5
 
 // table is rows being judged: what is left of them and the score of each value.
 type table struct {
 	rows   []Row
+	lines  []line
 	rules  Rules
 	scale  float64
 	second Second
-	near   [][]int
-	raw    [][]float64
-	z      [][]float64
-	whole  [][]Opinion
+	raw    [][]float64 // how far each value is off its row's cubic, in scales
+	z      [][]float64 // how far it is off what is made of it, in doubts
 }
 
-// Judge2 finds the values that spoil their rows by two opinions of each: the
-// curve along its own row, and a second one from whatever else is known, which
-// may be nil. Near, where not nil, is the rows beside each row. It names single
-// values only: stretches that are not fair are left to Judge.
-func Judge2(rows []Row, near [][]int, r Rules, second Second) Judged {
-	t := table{rules: r, second: second, near: near, scale: scale(rows, r)}
-	for _, row := range rows {
-		t.rows = append(t.rows, Row{row.X, row.Y, slices.Clone(row.Given), row.Corner, row.Loose})
-		t.z = append(t.z, make([]float64, len(row.Y)))
-		t.whole = append(t.whole, make([]Opinion, len(row.Y)))
-	}
-	for i := range rows {
-		raw := make([]float64, len(rows[i].Y))
-		l := newLine(rows[i])
-		if len(l.at) >= r.Least {
-			for k, at := range l.at {
-				y, gauge := l.through(k, 4)
-				raw[at] = math.Abs(l.y[k]-y) / gauge / t.scale
-			}
-		}
-		t.raw = append(t.raw, raw)
-	}
-	for i := range rows {
-		t.judgeRow(i)
-	}
-	taken := make([]int, len(rows))
-	var flags []Flag
-	for range 200 {
-		row, at := t.worst(taken)
-		if row < 0 {
-			break
-		}
-		row, at, or := t.explain(row, at)
-		flags = append(flags, Flag{Row: row, At: at, Or: or})
-		taken[row]++
-		t.give(row, at, false)
-		for i := 0; i < len(flags)-1; i++ {
-			f := flags[i]
-			t.rows[f.Row].Given[f.At] = true
-			t.judgeOne(f.Row, f.At, newLine(t.rows[f.Row]))
-			if math.Abs(t.z[f.Row][f.At]) < r.Alarm {
-				taken[f.Row]--
-				t.give(f.Row, f.At, true)
-				flags = slices.Delete(flags, i, i+1)
-				i--
-				continue
-			}
-			t.rows[f.Row].Given[f.At] = false
-			t.z[f.Row][f.At] = 0
-		}
-	}
+// Judge finds the values that are not believed. A row's own say and a second
+// opinion, where there is one, are weighed by their doubts; where they
+// contradict each other, one of them rests on a bad value itself, and only what
+// both say counts. The worst is withdrawn and the rest judged anew, and a value
+// withdrawn earlier is given back when it proves to have been led astray by
+// another.
+func Judge(rows []Row, r Rules, second Second) Judged {
+	t := newTable(rows, r, second)
+	flags := t.flag()
 	for i := range flags {
 		f := &flags[i]
-		t.rows[f.Row].Given[f.At] = true
-		t.judgeOne(f.Row, f.At, newLine(t.rows[f.Row]))
-		t.rows[f.Row].Given[f.At] = false
-		o := t.whole[f.Row][f.At]
-		f.Z, f.Faired, f.Gauge, f.Sure = t.z[f.Row][f.At], o.Value, o.Sd/t.scale, math.Abs(t.z[f.Row][f.At]) >= r.Sure
+		t.give(f.Spot, true)
+		says, z, alone := t.judge(f.Row, f.At)
+		f.Says, f.Z, f.Sure, f.Alone = says, z, math.Abs(z) >= r.Sure, alone
+		t.give(f.Spot, false)
 	}
-	return Judged{Scale: t.scale, Flags: flags}
+	return Judged{Scale: t.scale, Flags: flags, Regions: t.regions(), table: t}
 }
 
-// give withdraws a value or gives it back, and judges all that looks to it anew.
-func (t *table) give(row, at int, given bool) {
-	t.rows[row].Given[at] = given
-	t.judgeRow(row)
-	for i := range t.rows {
-		if i != row {
-			l := newLine(t.rows[i])
-			for k := max(0, at-3); k <= min(len(t.rows[i].Y)-1, at+3); k++ {
-				t.judgeOne(i, k, l)
+func newTable(rows []Row, r Rules, second Second) *table {
+	t := &table{rules: r, second: second, scale: scale(rows, r)}
+	for _, row := range rows {
+		row.Given = slices.Clone(row.Given)
+		l := newLine(row)
+		raw := make([]float64, len(row.Y))
+		for k, at := range l.at {
+			if p, i := l.piece(k); len(p.x) >= max(r.Least, 5) {
+				y, gauge := p.leaveOut(i, 4)
+				raw[at] = (p.y[i] - y) / gauge / t.scale
 			}
 		}
+		t.rows, t.lines = append(t.rows, row), append(t.lines, l)
+		t.raw, t.z = append(t.raw, raw), append(t.z, make([]float64, len(row.Y)))
 	}
+	for i, row := range t.rows {
+		for k := range row.Y {
+			_, t.z[i][k], _ = t.judge(i, k)
+		}
+	}
+	return t
 }
 
-func (t *table) worst(taken []int) (row, at int) {
-	row, most := -1, t.rules.Alarm
+// flag withdraws values until nothing alarms.
+func (t *table) flag() []Flag {
+	var flags []Flag
+	taken := make([]int, len(t.rows))
+	for range 2 * len(t.rows) * t.rules.PerRow { // values given back are not tried for ever
+		worst, ok := t.worst(taken)
+		if !ok {
+			break
+		}
+		bad, or := t.explain(worst)
+		if taken[bad.Row] >= t.rules.PerRow {
+			bad, or = worst, nil
+		}
+		flags = append(flags, Flag{Spot: bad, Or: or})
+		taken[bad.Row]++
+		t.withdraw(bad, false)
+		flags = slices.DeleteFunc(flags, func(f Flag) bool {
+			if f.Spot == bad || math.Abs(t.alone(f.Spot)) >= t.rules.Alarm {
+				return false
+			}
+			taken[f.Row]--
+			t.withdraw(f.Spot, true)
+			return true
+		})
+	}
+	return flags
+}
+
+// worst is the value that is off by most, if it is enough to alarm.
+func (t *table) worst(taken []int) (s Spot, ok bool) {
+	most := t.rules.Alarm
 	for i, z := range t.z {
 		if taken[i] >= t.rules.PerRow {
 			continue
 		}
 		for k, v := range z {
 			if math.Abs(v) >= most {
-				row, at, most = i, k, math.Abs(v)
+				s, ok, most = Spot{i, k}, true, math.Abs(v)
 			}
 		}
 	}
-	return row, at
+	return s, ok
 }
 
-func (t *table) judgeRow(i int) {
-	l := newLine(t.rows[i])
-	for k := range t.rows[i].Y {
-		t.judgeOne(i, k, l)
-	}
+// give withdraws a value or gives it back.
+func (t *table) give(s Spot, given bool) {
+	t.rows[s.Row].Given[s.At] = given
+	t.lines[s.Row] = newLine(t.rows[s.Row])
 }
 
-func (t *table) judgeOne(i, k int, l line) {
-	t.z[i][k] = 0
-	row := t.rows[i]
-	if !row.Given[k] {
-		return
+// withdraw is give, and judges anew all that looks to the value: its row, and
+// the sections that its place and those beside it are judged by.
+func (t *table) withdraw(s Spot, given bool) {
+	t.give(s, given)
+	for k := range t.rows[s.Row].Y {
+		_, t.z[s.Row][k], _ = t.judge(s.Row, k)
 	}
-	var a, b Opinion
-	okA, okB := false, false
-	if len(l.at) >= t.rules.Least {
-		a, okA = l.along(slices.Index(l.at, k), t.scale, t.rules)
-		if m := t.common(i, k); m > 1 {
-			a.Sd *= math.Sqrt(1 + beside*(m*m-1))
-		}
-	}
-	if t.second != nil {
-		b, okB = t.second.Opinion(t.rows, t.scale, i, k)
-	}
-	y := row.Y[k]
-	switch {
-	case okA && okB:
-		both, agree := together(a, b)
-		t.whole[i][k] = both
-		t.z[i][k] = both.score(y)
-		if !agree {
-			za, zb := a.score(y), b.score(y)
-			t.z[i][k] = 0
-			if za*zb > 0 {
-				t.z[i][k] = math.Copysign(min(math.Abs(za), math.Abs(zb)), za)
-				if math.Abs(za) < math.Abs(zb) {
-					t.whole[i][k] = a
-				} else {
-					t.whole[i][k] = b
-				}
-			}
-		}
-	case okA:
-		t.whole[i][k], t.z[i][k] = a, a.score(y)
-	case okB:
-		t.whole[i][k], t.z[i][k] = b, b.score(y)
-	}
-}
-
-// common is how far the neighbouring rows are off their own curves at a place.
-func (t *table) common(i, k int) float64 {
-	if t.near == nil {
-		return 0
-	}
-	var all []float64
-	for _, j := range t.near[i] {
-		if t.rows[j].Given[k] && t.raw[j][k] > 0 {
-			all = append(all, t.raw[j][k])
-		}
-	}
-	if len(all) < 3 {
-		return 0
-	}
-	slices.Sort(all)
-	return all[(len(all)-1)/2]
-}
-
-type spot struct{ row, at int }
-
-// explain settles whether the worst value is bad or one of those it was judged
-// by: of two, the one that is the worse when the other is withdrawn.
-func (t *table) explain(row, at int) (int, int, []int) {
-	l := newLine(t.rows[row])
-	here := slices.Index(l.at, at)
-	var cands []spot
-	for k := max(0, here-3); k <= min(len(l.at)-1, here+3); k++ {
-		if k != here {
-			cands = append(cands, spot{row, l.at[k]})
-		}
-	}
-	if t.second != nil {
-		for _, i := range t.second.Beside(t.rows, row, at) {
-			if t.rows[i].Given[at] && i != row {
-				cands = append(cands, spot{i, at})
-			}
-		}
-	}
-	best, most := spot{row, at}, 0.0
-	var or []int
-	alone := math.Abs(t.z[row][at])
-	for _, c := range cands {
-		left := math.Abs(t.without(c, spot{row, at}))
-		if left >= relieved*alone {
+	for i := range t.rows {
+		if i == s.Row {
 			continue
 		}
-		own := math.Abs(t.without(spot{row, at}, c))
-		if own > left && own >= nearly*t.rules.Alarm && own > most {
-			best, most = c, own
-		}
-		if c.row == row && left < t.rules.Alarm && own >= 3 {
-			or = append(or, c.at)
+		for k := max(0, s.At-2); k <= min(len(t.rows[i].Y)-1, s.At+2); k++ {
+			_, t.z[i][k], _ = t.judge(i, k)
 		}
 	}
-	or = slices.DeleteFunc(or, func(k int) bool { return best.row != row || k == best.at })
-	if best != (spot{row, at}) && best.row == row {
-		or = append(or, at)
-	}
-	return best.row, best.at, or
 }
 
-// without is the score of one value with another withdrawn.
-func (t *table) without(gone, of spot) float64 {
-	t.rows[gone.row].Given[gone.at] = false
-	z := t.z[of.row][of.at]
-	t.judgeOne(of.row, of.at, newLine(t.rows[of.row]))
-	z, t.z[of.row][of.at] = t.z[of.row][of.at], z
-	t.rows[gone.row].Given[gone.at] = true
+// alone is the score of a withdrawn value with all the others as they stand.
+func (t *table) alone(s Spot) float64 {
+	t.give(s, true)
+	_, z, _ := t.judge(s.Row, s.At)
+	t.give(s, false)
 	return z
+}
+
+// judge is what is made of a value and how far it is off; alone says that only
+// the second opinion has a say. A value not given scores nothing.
+func (t *table) judge(row, at int) (says Opinion, z float64, alone bool) {
+	if !t.rows[row].Given[at] {
+		return Opinion{}, 0, false
+	}
+	y := t.rows[row].Y[at]
+	l := t.lines[row]
+	first, ok := l.along(l.index(at), t.scale, t.rules.Least)
+	if ok {
+		if m := t.common(row, at); m > 1 {
+			first.Sd *= math.Sqrt(1 + shared*(m*m-1))
+		}
+	}
+	var second Opinion
+	okToo := false
+	if t.second != nil {
+		second, okToo = t.second.Opinion(t.rows, t.scale, row, at)
+	}
+	switch {
+	case ok && okToo:
+		return weigh(first, second, y)
+	case ok:
+		return first.Opinion, first.score(y), false
+	case okToo:
+		return second, second.score(y), true
+	}
+	return Opinion{}, 0, false
+}
+
+// weigh is what a row and a second opinion together make of a value.
+func weigh(first rowSays, second Opinion, y float64) (says Opinion, z float64, alone bool) {
+	if first.taken {
+		// The row would take the value. If it would take the second opinion's as
+		// well it cannot tell; if not, the second opinion is led astray.
+		if second.Value < first.lo-3*second.Sd || second.Value > first.hi+3*second.Sd {
+			return first.Opinion, 0, false
+		}
+		return second, second.score(y), true
+	}
+	if math.Abs(first.Value-second.Value) <= 3*math.Hypot(first.Sd, second.Sd) {
+		a, b := 1/(first.Sd*first.Sd), 1/(second.Sd*second.Sd)
+		says = Opinion{(first.Value*a + second.Value*b) / (a + b), 1 / math.Sqrt(a+b)}
+		return says, says.score(y), false
+	}
+	za, zb := first.score(y), second.score(y)
+	switch {
+	case za*zb <= 0:
+		return first.Opinion, 0, false
+	case math.Abs(za) < math.Abs(zb):
+		return first.Opinion, za, false
+	}
+	return second, zb, false
+}
+
+// score is how far a value is off an opinion of it, in what that may be out.
+func (o Opinion) score(y float64) float64 { return (y - o.Value) / o.Sd }
+
+// common is how far the rows near a row are off their own curves at a place: a
+// turn of the whole hull is no fault of one row. Fewer than three have no say.
+func (t *table) common(row, at int) float64 {
+	var all [8]float64
+	n := 0
+	for _, j := range t.rows[row].Near {
+		if t.rows[j].Given[at] && t.raw[j][at] != 0 && n < len(all) {
+			all[n] = math.Abs(t.raw[j][at])
+			n++
+		}
+	}
+	if n < 3 {
+		return 0
+	}
+	slices.Sort(all[:n])
+	return all[(n-1)/2]
 }

@@ -1,7 +1,6 @@
 package hull
 
 import (
-	"strakebook/calc/fair"
 	"strakebook/calc/finding"
 )
 
@@ -68,40 +67,3 @@ func ends(l Line) (first, last int) {
 
 // words is the line as findings name it: "half-breadth of WL 3".
 func (l Line) words() string { return l.View.String() + " of " + l.Name }
-
-// row is a line's values in steps of the table's resolution, with what cannot
-// be judged left out: the transom, impossible values, and runs of zeros at the
-// ends of half-breadths, where the line is not there.
-func (o Offsets) row(i int, x []float64) fair.Row {
-	l := o.Lines[i]
-	row := fair.Row{X: x, Y: make([]float64, len(x)), Given: make([]bool, len(x))}
-	first, last := ends(l)
-	row.Loose = [2]bool{l.Role == Keel || l.Role == Rabbet || first > 0, l.Role == Keel || l.Role == Rabbet || last < len(x)-1}
-	for k, v := range l.Values {
-		if !v.OK() || o.Stations[k].Transom || (k > 0 && x[k] <= x[k-1]) {
-			continue
-		}
-		if l.View == HalfBreadth && (v.Value < 0 || v.Value == 0 && (k > first && k < last || k < first-1 || k > last+1 || k == first-1 && k > 0 || k == last+1 && k < len(x)-1)) {
-			continue
-		}
-		if k > 0 && o.chineBetween(l, k) {
-			row.Corner = append(row.Corner, k)
-		}
-		row.Y[k], row.Given[k] = float64(v.Value)/float64(max(1, o.Resolution)), true
-	}
-	return row
-}
-
-// chineBetween says that a waterline or buttock crosses the chine between
-// station k and the one before it, and so has a corner there.
-func (o Offsets) chineBetween(l Line, k int) bool {
-	if !l.At.OK() || l.Role != Waterline && l.Role != Buttock {
-		return false
-	}
-	for _, c := range o.Lines {
-		if c.Role == Chine && (c.View == Height) == (l.Role == Waterline) && c.Values[k].OK() && c.Values[k-1].OK() {
-			return (c.Values[k-1].Value < l.At.Value) != (c.Values[k].Value < l.At.Value)
-		}
-	}
-	return false
-}

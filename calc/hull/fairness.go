@@ -29,11 +29,8 @@ type LineReport struct {
 // fair, and the stations at which most lines jump the same way.
 func checkFairness(o Offsets, r Rules) Report {
 	x := positions(o)
-	rows := make([]fair.Row, len(o.Lines))
-	for i := range rows {
-		rows[i] = o.row(i, x)
-	}
-	judged := fair.Judge2(rows, o.near(), r.Fair, newSections(o, rows))
+	rows := o.rows(x)
+	judged := fair.Judge(rows, r.Fair, newSight(o, rows))
 	off := offStations(o, rows, judged.Scale)
 	withdrawn := map[[2]int]bool{}
 	e := Report{Scale: judged.Scale}
@@ -42,7 +39,7 @@ func checkFairness(o Offsets, r Rules) Report {
 		d := &e.Doubts[i]
 		if v, ok := o.fill(d.Line, d.Station); ok {
 			d.Faired, d.HasFaired = v, true
-			propose(o, d, fair.Flag{Row: d.Line, At: d.Station, Faired: float64(v) / float64(o.Resolution), Gauge: 1.4}, judged.Scale, rows)
+			propose(o, d, fair.Flag{Spot: fair.Spot{Row: d.Line, At: d.Station}, Says: fair.Opinion{Value: float64(v) / float64(o.Resolution), Sd: 1.4 * judged.Scale}}, judged.Scale, rows)
 		}
 	}
 	for _, k := range off {
@@ -52,12 +49,15 @@ func checkFairness(o Offsets, r Rules) Report {
 	for _, f := range judged.Flags {
 		withdrawn[[2]int{f.Row, f.At}] = true
 		if !nearAny(off, f.At) {
-			d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: o.Lines[f.Row].Values[f.At], Faired: o.length(f.Faired), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
+			d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: o.Lines[f.Row].Values[f.At], Faired: o.length(f.Says.Value), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
 			propose(o, &d, f, judged.Scale, rows)
 			e.Doubts = append(e.Doubts, d)
 		}
 	}
 	for _, g := range judged.Regions {
+		if o.Lines[g.Row].View == Height {
+			continue // a rabbet's forefoot and a buttock's ends turn as sharply as a corner
+		}
 		if !nearAny(off, g.From) && !nearAny(off, g.To) {
 			l := o.Lines[g.Row]
 			e.Found = append(e.Found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
@@ -188,7 +188,7 @@ func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]in
 			if withdrawn[[2]int{i, k}] {
 				for _, f := range judged.Flags {
 					if f.Row == i && f.At == k {
-						off[k], ok[k] = row.Y[k]-f.Faired, true
+						off[k], ok[k] = row.Y[k]-f.Says.Value, true
 					}
 				}
 			} else if ok[k] {
@@ -208,37 +208,6 @@ func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]in
 			rep.Smallest = o.length(math.Ceil(4.5 * judged.Scale * 1.394))
 		}
 		all[i] = rep
-	}
-	return all
-}
-
-// near is, for each line, the nearest four of its own view and family.
-func (o Offsets) near() [][]int {
-	all := make([][]int, len(o.Lines))
-	family := func(l Line) int {
-		switch l.Role {
-		case Waterline, Deck:
-			if l.View == HalfBreadth {
-				return 1
-			}
-		case Buttock:
-			return 2
-		case DiagonalLine:
-			return 3
-		}
-		return 0
-	}
-	for i, l := range o.Lines {
-		if family(l) == 0 {
-			continue
-		}
-		for d := 1; d < len(o.Lines) && len(all[i]) < 4; d++ {
-			for _, j := range []int{i - d, i + d} {
-				if j >= 0 && j < len(o.Lines) && family(o.Lines[j]) == family(l) && len(all[i]) < 4 {
-					all[i] = append(all[i], j)
-				}
-			}
-		}
 	}
 	return all
 }

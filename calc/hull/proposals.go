@@ -19,8 +19,8 @@ type Proposal struct {
 func propose(o Offsets, doubt *Doubt, f fair.Flag, scale float64, rows []fair.Row) {
 	l := o.Lines[f.Row]
 	v := l.Values[f.At].Value
-	faired := measure.Length(f.Faired * float64(o.Resolution))
-	tolerance := max(measure.Length(3*scale*f.Gauge*float64(o.Resolution)), 2*o.Resolution)
+	faired := measure.Length(f.Says.Value * float64(o.Resolution))
+	tolerance := max(measure.Length(3*f.Says.Sd*float64(o.Resolution)), 2*o.Resolution)
 	if equalsNeighbour(o, f) {
 		doubt.Copied = "the same figure as its neighbour: perhaps copied"
 		return

@@ -1,0 +1,53 @@
+package fair
+
+import "math"
+
+// regions is the stretches where a row is off its own curve by what no single
+// value explains: neither a batten that bends more and more nor the rows near it
+// do the same, and the second opinion has nothing to say for it.
+func (t *table) regions() []Region {
+	var all []Region
+	for i, l := range t.lines {
+		open := false
+		for k := range l.at {
+			if !t.unfair(i, k) {
+				open = false
+				continue
+			}
+			from, to := l.at[max(0, k-1)], l.at[min(len(l.at)-1, k+1)]
+			if open {
+				all[len(all)-1].To = to
+				continue
+			}
+			all = append(all, Region{i, from, to})
+			open = true
+		}
+	}
+	return all
+}
+
+// unfair says that a row is not fair about its k-th value, though that is not to
+// blame.
+func (t *table) unfair(row, k int) bool {
+	l := t.lines[row]
+	at := l.at[k]
+	says, ok := l.along(k, t.scale, t.rules.Least)
+	if !ok || says.taken {
+		return false
+	}
+	p, i := l.piece(k)
+	if i < 2 || i > len(p.x)-3 {
+		return false // a corner needs a line on both sides of it
+	}
+	y, gauge := p.leaveOut(i, 4)
+	off := math.Abs(p.y[i]-y) / gauge / t.scale
+	if off < t.rules.Sure || off < 2*t.common(row, at) {
+		return false
+	}
+	if t.second != nil {
+		if o, ok := t.second.Opinion(t.rows, t.scale, row, at); ok && math.Abs(o.score(p.y[i])) < 2 && o.Sd < math.Abs(p.y[i]-y)/2 {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,102 @@
+package hull
+
+import "strakebook/calc/fair"
+
+// How many times the bend next to it the end of a line may bend it. A stem turns
+// up as it likes; a line that ends on the profile between two stations bends the
+// more the nearer it comes. From the hulls the checks are measured on, the
+// greatest seen being 41 and 17.
+const (
+	stemBends    = 60
+	profileBends = 24
+)
+
+// rows is the lines' values in steps of the table's resolution.
+func (o Offsets) rows(x []float64) []fair.Row {
+	rows := make([]fair.Row, len(o.Lines))
+	near := o.near()
+	for i := range rows {
+		rows[i] = o.row(i, x)
+		rows[i].Near = near[i]
+	}
+	return rows
+}
+
+// row is a line's values in steps of the table's resolution, with what cannot be
+// judged left out: the transom, stations not in their order, impossible values,
+// and runs of zeros at the ends of half-breadths, where the line is not there.
+func (o Offsets) row(i int, x []float64) fair.Row {
+	l := o.Lines[i]
+	row := fair.Row{X: x, Y: make([]float64, len(x)), Given: make([]bool, len(x))}
+	first, last := ends(l)
+	for k, v := range l.Values {
+		if !v.OK() || o.Stations[k].Transom || k > 0 && x[k] <= x[k-1] {
+			continue
+		}
+		if l.View == HalfBreadth && (v.Value < 0 || v.Value == 0 && !endZero(k, first, last, len(x))) {
+			continue
+		}
+		if k > 0 && o.chineBetween(l, k) {
+			row.Corner = append(row.Corner, k)
+		}
+		row.Y[k], row.Given[k] = float64(v.Value)/float64(max(1, o.Resolution)), true
+	}
+	for side, inside := range [2]bool{first > 0, last < len(x)-1} {
+		switch {
+		case l.Role == Keel || l.Role == Rabbet:
+			row.Ends[side] = stemBends
+		case inside:
+			row.Ends[side] = profileBends
+		}
+	}
+	return row
+}
+
+// endZero says that a zero half-breadth at station k is where its line comes to
+// nothing at the table's first or last station; any other zero is no value.
+func endZero(k, first, last, n int) bool {
+	return k == 0 && first == 1 || k == n-1 && last == n-2
+}
+
+// chineBetween says that a waterline or buttock crosses the chine between
+// station k and the one before it, and so has a corner there.
+func (o Offsets) chineBetween(l Line, k int) bool {
+	if !l.At.OK() || l.Role != Waterline && l.Role != Buttock {
+		return false
+	}
+	for _, c := range o.Lines {
+		if c.Role == Chine && (c.View == Height) == (l.Role == Waterline) && c.Values[k].OK() && c.Values[k-1].OK() {
+			return (c.Values[k-1].Value < l.At.Value) != (c.Values[k].Value < l.At.Value)
+		}
+	}
+	return false
+}
+
+// runsLike is the lines that run much alike: half-breadths of waterlines and deck,
+// buttocks, diagonals; 0 for a line that has no like.
+func runsLike(l Line) int {
+	switch {
+	case l.View == HalfBreadth && (l.Role == Waterline || l.Role == Deck):
+		return 1
+	case l.Role == Buttock:
+		return 2
+	case l.Role == DiagonalLine:
+		return 3
+	}
+	return 0
+}
+
+// near is, for each line, the nearest four of its family in the table's order.
+func (o Offsets) near() [][]int {
+	all := make([][]int, len(o.Lines))
+	for i, l := range o.Lines {
+		for d := 1; runsLike(l) != 0 && d < len(o.Lines) && len(all[i]) < 4; d++ {
+			for _, j := range []int{i - d, i + d} {
+				if j >= 0 && j < len(o.Lines) && runsLike(o.Lines[j]) == runsLike(l) && len(all[i]) < 4 {
+					all[i] = append(all[i], j)
+				}
+			}
+		}
+	}
+	return all
+}

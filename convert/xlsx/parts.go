@@ -1,270 +1,215 @@
 package xlsx
 
 import (
-	"archive/zip"
-	"bytes"
-	"encoding/xml"
 	"errors"
-	"io"
+	"fmt"
 	"path"
-	"strconv"
 	"strings"
-
-	"github.com/xuri/excelize/v2"
-
-	"strakebook/convert/sheet"
 )
 
-// part is one sheet's cells as its XML has them, before the library has seen it.
-type part struct {
-	cells  []rawCell
-	hidden map[int]bool // rows
-	cols   map[int]bool // hidden columns
+// relation is one entry of a part's relationships: its type by its last word,
+// which is the same in the strict and the transitional form.
+type relation struct {
+	id, kind, target string // the target as a part's name
+	full             string // the type as written
+	outside          bool   // the target is not in the archive
 }
 
-// rawCell is one cell that holds something.
-type rawCell struct {
-	ref     string
-	kind    string // the t attribute
-	formula bool
-	value   bool // it has a stored value
+// relsOf is the name of the part that holds another's relationships.
+func relsOf(part string) string {
+	dir, name := path.Split(part)
+	return dir + "_rels/" + name + ".rels"
 }
 
-// contents is what a workbook's archive holds.
-type contents struct {
-	sheets  map[string]part   // by part name
-	targets map[string]string // part name by the sheet's own name
-	trimmed []byte            // the archive again, for the library
-}
-
-// whole reads every part of the archive once: checksums and well-formed XML. In
-// the archive it gives on, the empty formatted rows after the last filled one
-// are cut off: they would cost a million-row sheet seconds and a gigabyte.
-func whole(file string, z *zip.Reader) (*contents, error) {
-	damaged := func(name string, err error) error {
-		return &sheet.Refused{Doing: "open", Path: file, Cause: "damaged in its part " + name, Hint: "open it, repair it and save it under a new name", Err: err}
+// relations is a part's relationships; none where it has none.
+func (a *archive) relations(part string) ([]relation, error) {
+	name, ok := a.find(relsOf(part))
+	if !ok {
+		return nil, nil
 	}
-	in := &contents{sheets: map[string]part{}}
-	var book, rels []byte
-	var out bytes.Buffer
-	w := zip.NewWriter(&out)
-	left := int64(mostUnpacked)
-	for _, f := range z.File {
-		r, err := f.Open()
-		if err != nil {
-			return nil, damaged(f.Name, err)
+	var all []relation
+	r := newReader(a.parts[name])
+	err := r.each(map[string]func() error{"Relationship": func() error {
+		var n relation
+		var fine [3]bool
+		n.id, fine[0] = r.attr("Id")
+		n.full, fine[1] = r.attr("Type")
+		n.target, fine[2] = r.attr("Target")
+		if fine != [3]bool{true, true, true} {
+			return r.fault("a relationship lacks its type or target")
 		}
-		data, err := io.ReadAll(io.LimitReader(r, left+1))
-		r.Close()
-		if err != nil {
-			return nil, damaged(f.Name, err)
+		n.kind = path.Base(n.full)
+		mode, _ := r.attr("TargetMode")
+		if n.outside = mode == "External"; !n.outside {
+			n.target = partName(part, n.target)
 		}
-		if left -= int64(len(data)); left < 0 {
-			return nil, damaged(f.Name, errors.New("it is larger than it says"))
+		all = append(all, n)
+		return nil
+	}})
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	return all, nil
+}
+
+// partName is a target, given from a part, as the name of a part.
+func partName(from, target string) string {
+	if !strings.HasPrefix(target, "/") {
+		target = path.Join("/", path.Dir(from), target)
+	}
+	return strings.TrimPrefix(path.Clean(target), "/")
+}
+
+// structure is which part is what.
+type structure struct {
+	workbook string
+	sheets   []sheetPart
+	texts    string // shared strings; "" for none
+	styles   string
+	date1904 bool
+	defined  []definedName
+}
+
+// definedName is a name the book defines, and what it stands for.
+type definedName struct{ name, refersTo string }
+
+// sheetPart is one sheet of the workbook's list.
+type sheetPart struct {
+	name   string
+	part   string
+	cells  bool // a sheet of cells, and not of charts or dialogs
+	hidden bool
+	notes  string // part; "" for none
+	tables []string
+	ids    map[string]bool // of its relationships
+}
+
+// structure reads which part is what, and refuses a workbook that names a part
+// it does not hold.
+func (a *archive) structure() (*structure, error) {
+	top, err := a.relations("")
+	if err != nil {
+		return nil, err
+	}
+	s := &structure{}
+	for _, n := range top {
+		if n.kind == "officeDocument" {
+			s.workbook = n.target
 		}
-		switch {
-		case isSheet(f.Name):
-			data = trim(data)
-			p, err := scan(data)
-			if err != nil {
-				return nil, damaged(f.Name, err)
+	}
+	part, ok := a.find(s.workbook)
+	if !ok || s.workbook == "" {
+		return nil, errors.New("it names no workbook")
+	}
+	s.workbook = part
+	rels, err := a.relations(part)
+	if err != nil {
+		return nil, err
+	}
+	byID := map[string]relation{}
+	for _, n := range rels {
+		byID[n.id] = n
+		if n.outside {
+			continue
+		}
+		target, ok := a.find(n.target)
+		switch n.kind {
+		case "sharedStrings":
+			s.texts = target
+		case "styles":
+			s.styles = target
+		default:
+			continue
+		}
+		if !ok {
+			return nil, fmt.Errorf("%s is not in it", n.target)
+		}
+	}
+	if err := a.sheets(s, byID); err != nil {
+		return nil, err
+	}
+	return s, nil
+}
+
+// sheets reads the workbook's own part: its list of sheets and its epoch.
+func (a *archive) sheets(s *structure, byID map[string]relation) error {
+	r := newReader(a.parts[s.workbook])
+	err := r.each(map[string]func() error{
+		"workbookPr": func() (err error) {
+			s.date1904, err = r.flag("date1904")
+			return err
+		},
+		"definedName": func() error {
+			n, named := r.attr("name")
+			if !named {
+				return r.fault("a name is not given")
 			}
-			in.sheets[f.Name] = p
-		case strings.HasSuffix(f.Name, ".xml") || strings.HasSuffix(f.Name, ".rels"):
-			if err := wellFormed(data); err != nil {
-				return nil, damaged(f.Name, err)
+			to, err := r.words()
+			s.defined = append(s.defined, definedName{n, to})
+			return err
+		},
+		"sheet": func() error {
+			var p sheetPart
+			var ok bool
+			if p.name, ok = r.attr("name"); !ok {
+				return r.fault("a sheet has no name")
 			}
-		}
-		switch f.Name {
-		case "xl/workbook.xml":
-			book = data
-		case "xl/_rels/workbook.xml.rels":
-			rels = data
-		}
-		to, err := w.CreateHeader(&zip.FileHeader{Name: f.Name, Method: zip.Store})
-		if err == nil {
-			_, err = to.Write(data)
-		}
-		if err != nil {
-			return nil, damaged(f.Name, err)
-		}
-	}
-	if err := w.Close(); err != nil {
-		return nil, damaged("archive", err)
-	}
-	in.targets, in.trimmed = targets(book, rels), out.Bytes()
-	return in, nil
-}
-
-// targets is the part of each sheet, by the workbook's own list of them.
-func targets(book, rels []byte) map[string]string {
-	part := map[string]string{}
-	for _, t := range elements(rels, "Relationship") {
-		target := attr(t, "Target")
-		if !strings.HasPrefix(target, "/") {
-			target = "/xl/" + target
-		}
-		part[attr(t, "Id")] = strings.TrimPrefix(path.Clean(target), "/")
-	}
-	all := map[string]string{}
-	for _, t := range elements(book, "sheet") {
-		for _, a := range t.Attr {
-			if a.Name.Local == "id" && a.Name.Space != "" {
-				all[attr(t, "name")] = part[a.Value]
+			state, _ := r.attr("state")
+			p.hidden = state == "hidden" || state == "veryHidden"
+			if !p.hidden && state != "" && state != "visible" {
+				return r.fault("a sheet is neither hidden nor not")
 			}
-		}
-	}
-	return all
-}
-
-// elements is every element of a name in a part known to be well-formed.
-func elements(data []byte, name string) []xml.StartElement {
-	var all []xml.StartElement
-	d := xml.NewDecoder(bytes.NewReader(data))
-	for {
-		t, err := d.Token()
-		if err != nil {
-			return all
-		}
-		if e, ok := t.(xml.StartElement); ok && e.Name.Local == name {
-			all = append(all, e.Copy())
-		}
-	}
-}
-
-func isSheet(name string) bool {
-	return strings.HasPrefix(name, "xl/worksheets/") && strings.HasSuffix(name, ".xml")
-}
-
-// wellFormed reads a part to its end: the library passes over what it cannot
-// read without a word.
-func wellFormed(data []byte) error {
-	d := xml.NewDecoder(bytes.NewReader(data))
-	d.CharsetReader = func(_ string, r io.Reader) (io.Reader, error) { return r, nil }
-	for {
-		if _, err := d.Token(); err == io.EOF {
+			id := ""
+			for _, at := range r.attrs {
+				if string(local(at.name)) == "id" && len(at.name) > 2 {
+					id = value(at.raw)
+				}
+			}
+			n, ok := byID[id]
+			if ok {
+				p.part, ok = a.find(n.target)
+			}
+			if !ok {
+				return fmt.Errorf("sheet %q is not in it", p.name)
+			}
+			p.cells = n.kind == "worksheet"
+			s.sheets = append(s.sheets, p)
 			return nil
-		} else if err != nil {
+		},
+	})
+	if err != nil {
+		return fmt.Errorf("%s: %w", s.workbook, err)
+	}
+	for i := range s.sheets {
+		if err := a.attached(&s.sheets[i]); err != nil {
 			return err
 		}
 	}
+	return nil
 }
 
-// trim cuts off the rows after the last one that holds anything. A sheet it does
-// not understand is left as it is.
-func trim(data []byte) []byte {
-	end := bytes.LastIndex(data, []byte("</sheetData>"))
-	if end < 0 {
-		return data
+// attached reads what belongs to a sheet: its notes and tables.
+func (a *archive) attached(p *sheetPart) error {
+	rels, err := a.relations(p.part)
+	if err != nil {
+		return err
 	}
-	last := -1
-	for _, mark := range []string{"<v>", "<v ", "<f>", "<f ", "<is>", "<is "} {
-		last = max(last, bytes.LastIndex(data[:end], []byte(mark)))
-	}
-	start := bytes.Index(data, []byte("<sheetData"))
-	if start < 0 {
-		return data
-	}
-	if last < 0 {
-		open := bytes.IndexByte(data[start:], '>')
-		if open < 0 {
-			return data
+	p.ids = map[string]bool{}
+	for _, n := range rels {
+		p.ids[n.id] = true
+		if n.kind != "comments" && n.kind != "table" && n.kind != "vmlDrawing" || n.outside {
+			continue
 		}
-		last = start + open + 1
-		return append(append([]byte{}, data[:last]...), data[end:]...)
-	}
-	row := bytes.Index(data[last:end], []byte("</row>"))
-	if row < 0 {
-		return data
-	}
-	return append(append([]byte{}, data[:last+row+len("</row>")]...), data[end:]...)
-}
-
-// scan lists the cells of a sheet that hold something.
-func scan(data []byte) (part, error) {
-	p := part{hidden: map[int]bool{}, cols: map[int]bool{}}
-	d := xml.NewDecoder(bytes.NewReader(data))
-	var cell *rawCell
-	row, col := 0, 0
-	inValue := false
-	for {
-		t, err := d.Token()
-		if err == io.EOF {
-			return p, nil
+		target, ok := a.find(n.target)
+		if !ok {
+			return fmt.Errorf("%s is not in it", n.target)
 		}
-		if err != nil {
-			return p, err
-		}
-		switch t := t.(type) {
-		case xml.StartElement:
-			switch t.Name.Local {
-			case "col":
-				hideCols(&p, t)
-			case "row":
-				row++
-				col = 0
-				if r := attr(t, "r"); r != "" {
-					n, err := strconv.Atoi(r)
-					if err != nil || n < row {
-						return p, errors.New("row " + r + " is out of place")
-					}
-					row = n
-				}
-				if h := attr(t, "hidden"); h == "1" || h == "true" {
-					p.hidden[row] = true
-				}
-			case "c":
-				col++
-				ref := attr(t, "r")
-				if ref == "" {
-					ref, _ = excelize.CoordinatesToCellName(max(1, col), max(1, row))
-				} else if c, r, err := excelize.CellNameToCoordinates(ref); err != nil || r != row || c < col {
-					return p, errors.New("cell " + ref + " is out of place")
-				} else {
-					col = c
-				}
-				cell = &rawCell{ref: ref, kind: attr(t, "t")}
-			case "f":
-				if cell != nil {
-					cell.formula = true
-				}
-			case "v", "is":
-				inValue = cell != nil
-			}
-		case xml.CharData:
-			if inValue && cell != nil && len(t) > 0 {
-				cell.value = true
-			}
-		case xml.EndElement:
-			switch t.Name.Local {
-			case "v", "is":
-				inValue = false
-			case "c":
-				if cell != nil && (cell.value || cell.formula) {
-					p.cells = append(p.cells, *cell)
-				}
-				cell = nil
-			}
+		switch n.kind {
+		case "comments":
+			p.notes = target
+		case "table":
+			p.tables = append(p.tables, target)
 		}
 	}
-}
-
-func attr(t xml.StartElement, name string) string {
-	for _, a := range t.Attr {
-		if a.Name.Local == name && a.Name.Space == "" {
-			return a.Value
-		}
-	}
-	return ""
-}
-
-func hideCols(p *part, t xml.StartElement) {
-	if h := attr(t, "hidden"); h != "1" && h != "true" {
-		return
-	}
-	from, _ := strconv.Atoi(attr(t, "min"))
-	to, _ := strconv.Atoi(attr(t, "max"))
-	for c := max(1, from); c <= min(to, 16384); c++ {
-		p.cols[c] = true
-	}
+	return nil
 }

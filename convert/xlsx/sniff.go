@@ -37,6 +37,9 @@ func unfit(path string, data []byte) (*zip.Reader, error) {
 		if bytes.Contains(data, wide("EncryptedPackage")) {
 			return refuse("protected by a password", "open it, take the password off, and save it")
 		}
+		if bytes.Contains(data, wide("WordDocument")) {
+			return refuse("a document of words and no workbook", "name the workbook")
+		}
 		return refuse("a workbook of the old .xls kind", saveAs)
 	}
 	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
@@ -61,8 +64,10 @@ func unfit(path string, data []byte) (*zip.Reader, error) {
 		return refuse("a document of another spreadsheet program", "export it as .xlsx")
 	case parts["content.xml"] && parts["mimetype"]:
 		return refuse("an OpenDocument spreadsheet (.ods)", saveAs)
-	case !parts["[Content_Types].xml"]:
+	case !parts[contentTypes] || !parts["_rels/.rels"]:
 		return refuse("an archive and not a workbook", "name the workbook inside it")
+	case parts["word/document.xml"]:
+		return refuse("a document of words and no workbook", "copy its tables into a workbook")
 	}
 	return z, nil
 }

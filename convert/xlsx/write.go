@@ -87,7 +87,7 @@ func (w writer) sheet(s *sheet.Sheet) error {
 			if err != nil {
 				return err
 			}
-			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: value(cell)}
+			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: stored(cell)}
 			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain && cell.Formula == "" {
 				values[c] = nil
 			}
@@ -126,8 +126,8 @@ func height(s *sheet.Sheet, row []sheet.Cell) float64 {
 	return 13.5 * float64(most)
 }
 
-// value is a cell's value as the library types it.
-func value(c sheet.Cell) any {
+// stored is a cell's value as the library types it.
+func stored(c sheet.Cell) any {
 	switch c.Kind {
 	case sheet.Number, sheet.Date, sheet.Time:
 		if math.IsNaN(c.Number) || math.IsInf(c.Number, 0) {

@@ -61,8 +61,10 @@ func TestSheetsAreCarriedOver(t *testing.T) {
 		return all
 	}
 	had, has := read(book), read(list)
-	if len(had) != 5 || len(has) != 16 {
-		t.Fatalf("%d sheets became %d, want 5 and 11 more", len(had), len(has))
+	for name := range had {
+		if has[name] == nil {
+			t.Fatalf("sheet %q is not in the new book", name)
+		}
 	}
 	for name, s := range had {
 		for r, row := range s.Rows {

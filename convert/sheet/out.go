@@ -26,15 +26,18 @@ const (
 	Caution         // a caution's text
 	Large           // to be called out across a shop
 	LinkText        // a link
+	Departure       // signed, one place
+	Remark          // below a table, wrapped
 )
 
 // Layout is how a sheet we write is laid out and printed.
 type Layout struct {
 	Widths     []float64 // of columns, in characters; 0 for the standard
 	HeadRow    int       // the row of headings: frozen down to here, repeated in print, filtered
-	Filter     bool
+	FilterTo   int       // the last row of the table that is filtered; 0 for none
 	Landscape  bool
-	A4         bool // else letter
+	A4         bool   // else letter
+	Header     string // printed at the head of every page
 	Footer     string
 	DropDown   []DropDown
 	RowBreaks  []int // a page break after each of these rows

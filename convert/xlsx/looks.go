@@ -11,6 +11,9 @@ import (
 func looks(purpose sheet.Style) *excelize.Style {
 	text := func(code string, align string) *excelize.Style {
 		s := &excelize.Style{Alignment: &excelize.Alignment{Horizontal: align, Vertical: "top"}}
+		if align == "right" {
+			s.Alignment.Indent = 1 // air between a figure and the words beside it
+		}
 		if code != "" {
 			s.CustomNumFmt = &code
 		}
@@ -78,6 +81,13 @@ func looks(purpose sheet.Style) *excelize.Style {
 	case sheet.Large:
 		s := text("+0.00;-0.00;0.00", "right")
 		s.Font = &excelize.Font{Bold: true, Size: 14}
+		return s
+	case sheet.Departure:
+		return text("+0.0;-0.0;0.0", "right")
+	case sheet.Remark:
+		s := text("", "left")
+		s.Font = &excelize.Font{Size: 10, Color: "3F3F3F"}
+		s.Alignment.WrapText = true
 		return s
 	case sheet.LinkText:
 		s := text("", "left")

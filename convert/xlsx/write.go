@@ -93,7 +93,7 @@ func (w writer) sheet(s *sheet.Sheet) error {
 			}
 		}
 		if len(values) > 0 {
-			if err := stream.SetRow(fmt.Sprint("A", r+1), values, excelize.RowOpts{Height: height(s, row)}); err != nil {
+			if err := stream.SetRow(fmt.Sprint("A", r+1), values, excelize.RowOpts{Height: height(s, r+1, row)}); err != nil {
 				return err
 			}
 		}
@@ -110,20 +110,53 @@ func (w writer) sheet(s *sheet.Sheet) error {
 
 // height is a row's height where its wrapped text takes several lines; 0, the
 // standard, where it takes one. No spreadsheet works it out by itself on opening.
-func height(s *sheet.Sheet, row []sheet.Cell) float64 {
+func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 	most := 1
 	for c, cell := range row {
 		switch cell.Style {
-		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading:
-			if c < len(s.Out.Widths) && s.Out.Widths[c] > 0 {
-				most = max(most, 1+int(float64(len([]rune(cell.Text)))*1.15/s.Out.Widths[c]))
+		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading, sheet.Remark:
+			if w := width(s, r, c+1); w > 0 {
+				most = max(most, lines(cell.Text, w))
 			}
 		}
 	}
 	if most == 1 {
 		return 0
 	}
-	return 13.5 * float64(most)
+	return 14 * float64(most)
+}
+
+// width is how many letters go across a cell, 0 where its column has the
+// standard width; a cell that begins a merged block has the block's.
+func width(s *sheet.Sheet, row, col int) float64 {
+	last := col
+	for _, m := range s.Merged {
+		if m.Top == row && m.Left == col {
+			last = m.Right
+		}
+	}
+	sum := 0.0
+	for c := col; c <= last && c <= len(s.Out.Widths); c++ {
+		sum += s.Out.Widths[c-1]
+	}
+	return sum
+}
+
+// lines is how many lines a text takes when it is wrapped at whole words.
+func lines(text string, width float64) int {
+	n, used := 0, 0.0
+	for _, part := range strings.Split(text, "\n") {
+		n, used = n+1, 0
+		for _, word := range strings.Fields(part) {
+			w := 1.08 * float64(len([]rune(word)))
+			if used > 0 && used+1+w > width-1 {
+				n, used = n+1, 0
+			}
+			n += int(w / width) // a word longer than the line is broken
+			used += 1 + w
+		}
+	}
+	return n
 }
 
 // stored is a cell's value as the library types it.
@@ -162,6 +195,16 @@ func note(at, text string) excelize.Comment {
 	return excelize.Comment{Cell: at, Author: "strakebook", Text: tidy(text), Width: 260, Height: uint(18 * lines)}
 }
 
+// printed is text as a page's header or footer takes it, cut where it would be
+// longer than they may be together.
+func printed(text string) string {
+	const most = 90
+	if r := []rune(tidy(text)); len(r) > most {
+		text = string(r[:most]) + "..."
+	}
+	return strings.ReplaceAll(strings.ReplaceAll(text, "\n", " "), "&", "&&")
+}
+
 // setUp sets what belongs to a whole sheet: paper, print titles, filter, lists.
 func (w writer) setUp(s *sheet.Sheet) error {
 	f, out := w.file, s.Out
@@ -186,13 +229,19 @@ func (w writer) setUp(s *sheet.Sheet) error {
 	if err := f.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: &paper, Orientation: &across, FitToWidth: &wide, FitToHeight: &tall}); err != nil {
 		return err
 	}
-	margin, edge := 0.5, 0.3
-	if err := f.SetPageMargins(s.Name, &excelize.PageLayoutMarginsOptions{Left: &margin, Right: &margin, Top: &margin, Bottom: &margin, Header: &edge, Footer: &edge}); err != nil {
+	margin, edge, top := 0.5, 0.3, 0.5
+	if out.Header != "" {
+		top = 0.75
+	}
+	if err := f.SetPageMargins(s.Name, &excelize.PageLayoutMarginsOptions{Left: &margin, Right: &margin, Top: &top, Bottom: &margin, Header: &edge, Footer: &edge}); err != nil {
 		return err
 	}
 	if out.Footer != "" || out.HeadRow > 0 {
-		footer := "&L" + strings.ReplaceAll(tidy(out.Footer), "&", "&&") + "&C" + strings.ReplaceAll(s.Name, "&", "&&") + "&RPage &P of &N"
-		if err := f.SetHeaderFooter(s.Name, &excelize.HeaderFooterOptions{OddFooter: footer}); err != nil {
+		h := &excelize.HeaderFooterOptions{OddFooter: "&L" + printed(out.Footer) + "&C" + printed(s.Name) + "&RPage &P of &N"}
+		if out.Header != "" {
+			h.OddHeader = "&L&\"-,Bold\"&12 " + printed(out.Header)
+		}
+		if err := f.SetHeaderFooter(s.Name, h); err != nil {
 			return err
 		}
 	}
@@ -200,8 +249,8 @@ func (w writer) setUp(s *sheet.Sheet) error {
 		if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: fmt.Sprintf("%s!$%d:$%d", Quote(s.Name), h, h), Scope: s.Name}); err != nil {
 			return err
 		}
-		if out.Filter && rows > h {
-			end, _ := excelize.CoordinatesToCellName(len(s.Rows[h-1]), rows)
+		if out.FilterTo > h {
+			end, _ := excelize.CoordinatesToCellName(len(s.Rows[h-1]), out.FilterTo)
 			if err := f.AutoFilter(s.Name, fmt.Sprintf("A%d:%s", h, end), nil); err != nil {
 				return err
 			}

@@ -1,0 +1,130 @@
+package write
+
+import (
+	"strings"
+
+	"strakebook/calc"
+	"strakebook/convert/sheet"
+)
+
+// page is one of our sheets before it is a sheet: a table headed on the sheet's
+// first row, with its remarks below it.
+//
+// A sheet is added by a function that makes its page of the result, in a file of
+// its own, and by its line in pages:
+//
+//	func moulds(in Input) *page {
+//		u := in.units()
+//		p := table("Moulds", "moulds to cut", col("Line", 16), col("Station", 9), col("Half-breadth, "+longUnit(u), 13))
+//		p.note("To the face of the mould that stands on the station line.")
+//		p.empty = "No moulds: a table of offsets is needed."
+//		for _, m := range in.Result.Moulds {
+//			p.line(text(m.Line), text(m.Station), long(m.Half, u))
+//		}
+//		return p
+//	}
+//
+// text, words (wrapped), long and small (lengths as the yard writes them), whole
+// and number make the cells; a cell left as sheet.Cell{} is blank.
+type page struct {
+	name   string   // the sheet's
+	title  string   // at the head of every page printed, after the name of the job
+	cols   []column // the headings, on the first row
+	rows   [][]sheet.Cell
+	asides map[int]bool // rows that are no line of the table: headings of groups, totals
+	notes  []string     // conventions and remarks, below the table
+	empty  string       // what it says where it has no rows
+	csv    bool         // goes out as a text file too, under its own name
+	wide   bool         // printed across the paper
+	drop   []sheet.DropDown
+}
+
+// column is a heading and how many letters wide its column is.
+type column struct {
+	head  string
+	width float64
+}
+
+func col(head string, width float64) column { return column{head, width} }
+
+// table is a page without rows. It is printed across the paper where its columns
+// would come out small down it.
+func table(name, title string, cols ...column) *page {
+	p := &page{name: name, title: title, asides: map[int]bool{}}
+	for _, c := range cols {
+		p.add(c)
+	}
+	return p
+}
+
+// downPaper is how many letters go across a sheet of paper held upright.
+const downPaper = 95
+
+// add is one more column to the right.
+func (p *page) add(c column) {
+	p.cols = append(p.cols, c)
+	sum := 0.0
+	for _, c := range p.cols {
+		sum += c.width
+	}
+	p.wide = sum > downPaper
+}
+
+// line is one line of the table.
+func (p *page) line(cells ...sheet.Cell) { p.rows = append(p.rows, cells) }
+
+// aside is a row that is no line of the table: it opens a group of lines, or adds
+// them up. It does not go out as text.
+func (p *page) aside(cells ...sheet.Cell) {
+	p.asides[len(p.rows)] = true
+	p.rows = append(p.rows, cells)
+}
+
+// note is a remark below the table.
+func (p *page) note(remark string) { p.notes = append(p.notes, remark) }
+
+// lines is how many rows are lines of the table.
+func (p *page) lines() int { return len(p.rows) - len(p.asides) }
+
+// sheet lays a page out: headings, rows, remarks.
+func (p *page) sheet(in Input) *sheet.Sheet {
+	yard := in.Result.Rules.Yard
+	s := &sheet.Sheet{Name: p.name}
+	var widths []float64
+	for i, c := range p.cols {
+		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
+		widths = append(widths, c.width)
+	}
+	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop,
+		Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+	for i, cells := range p.rows {
+		for c, cell := range cells {
+			s.Set(i+2, c+1, cell)
+		}
+		if !p.asides[i] {
+			s.Out.FilterTo = i + 2
+		}
+	}
+	if len(p.rows) == 0 && p.empty != "" {
+		p.across(s, 2, sheet.Cell{Kind: sheet.Text, Text: p.empty, Style: sheet.Gone})
+	}
+	for i, n := range p.notes {
+		p.across(s, max(len(p.rows), 1)+3+i, sheet.Cell{Kind: sheet.Text, Text: n, Style: sheet.Remark})
+	}
+	return s
+}
+
+// across lays a cell over all the columns of a row.
+func (p *page) across(s *sheet.Sheet, row int, c sheet.Cell) {
+	s.Set(row, 1, c)
+	if n := len(p.cols); n > 1 {
+		s.Merged = append(s.Merged, sheet.Range{Top: row, Left: 1, Bottom: row, Right: n})
+	}
+}
+
+func headed(job, title string) string {
+	if job == "" {
+		return title
+	}
+	return job + ": " + title
+}

@@ -33,27 +33,6 @@ func Examine(o Offsets, r Rules) Report {
 	return e
 }
 
-// impossible is the half-breadths no hull can have.
-func impossible(o Offsets) []Doubt {
-	var all []Doubt
-	for i, l := range o.Lines {
-		if l.View != HalfBreadth {
-			continue
-		}
-		first, last := ends(l)
-		for k, v := range l.Values {
-			switch {
-			case !v.OK():
-			case v.Value < 0:
-				all = append(all, Doubt{Kind: OffsetNegative, Line: i, Station: k, Reads: v, Sure: true})
-			case v.Value == 0 && k > first && k < last:
-				all = append(all, Doubt{Kind: OffsetZero, Line: i, Station: k, Reads: v, Sure: true})
-			}
-		}
-	}
-	return all
-}
-
 // ends is the first and last station at which a line has more than nothing.
 func ends(l Line) (first, last int) {
 	first, last = len(l.Values), -1

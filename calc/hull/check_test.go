@@ -114,7 +114,7 @@ func TestProposals(t *testing.T) {
 	test(4, 8, "1-0-6", "2-0-6 (one foot)")
 	test(3, 5, "1-7-4", "1-4-7 (inches and eighths changed places)")
 	test(7, 12, "2-7-6", "2-4-6 (")
-	test(4, 7, "2-0-6", "the same figure as its neighbour")
+	test(4, 7, "2-0-6", "the same figure as station 8")
 }
 
 func TestCheckStrakes(t *testing.T) {

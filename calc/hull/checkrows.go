@@ -1,6 +1,10 @@
 package hull
 
-import "strakebook/calc/fair"
+import (
+	"math"
+
+	"strakebook/calc/fair"
+)
 
 // How many times the bend next to it the end of a line may bend it. A stem turns
 // up as it likes; a line that ends on the profile between two stations bends the
@@ -33,13 +37,16 @@ func (o Offsets) row(i int, x []float64) fair.Row {
 		if !v.OK() || o.Stations[k].Transom || k > 0 && x[k] <= x[k-1] {
 			continue
 		}
-		if l.View == HalfBreadth && (v.Value < 0 || v.Value == 0 && !endZero(k, first, last, len(x))) {
+		if l.View == HalfBreadth && v.Value == 0 && !endZero(k, first, last, len(x)) {
 			continue
 		}
 		if k > 0 && o.chineBetween(l, k) {
 			row.Corner = append(row.Corner, k)
 		}
 		row.Y[k], row.Given[k] = float64(v.Value)/float64(max(1, o.Resolution)), true
+		if l.View == HalfBreadth {
+			row.Y[k] = math.Abs(row.Y[k]) // a sign too many says nothing against the figure
+		}
 	}
 	for side, inside := range [2]bool{first > 0, last < len(x)-1} {
 		switch {

@@ -25,53 +25,99 @@ type LineReport struct {
 	Findings  int
 }
 
+// checked is a table with what was made of it, for its findings.
+type checked struct {
+	o         Offsets
+	rows      []fair.Row
+	judged    fair.Judged
+	withdrawn map[fair.Spot]bool
+}
+
 // checkFairness finds the values that spoil their lines, the lines that are not
 // fair, and the stations at which most lines jump the same way.
 func checkFairness(o Offsets, r Rules) Report {
-	x := positions(o)
-	rows := o.rows(x)
-	judged := fair.Judge(rows, r.Fair, newSight(o, rows))
-	off := offStations(o, rows, judged.Scale)
-	withdrawn := map[[2]int]bool{}
-	e := Report{Scale: judged.Scale}
-	e.Doubts = impossible(o)
-	for i := range e.Doubts {
-		d := &e.Doubts[i]
-		if v, ok := o.fill(d.Line, d.Station); ok {
-			d.Faired, d.HasFaired = v, true
-			propose(o, d, fair.Flag{Spot: fair.Spot{Row: d.Line, At: d.Station}, Says: fair.Opinion{Value: float64(v) / float64(o.Resolution), Sd: 1.4 * judged.Scale}}, judged.Scale, rows)
-		}
+	rows := o.rows(positions(o))
+	c := checked{o, rows, fair.Judge(rows, r.Fair, newSight(o, rows)), map[fair.Spot]bool{}}
+	for _, f := range c.judged.Flags {
+		c.withdrawn[f.Spot] = true
 	}
+	off := offStations(o, rows, c.judged.Scale)
+	e := Report{Scale: c.judged.Scale, Doubts: append(c.impossible(), c.jumps(off)...)}
 	for _, k := range off {
 		e.Found = append(e.Found, finding.Finding{Kind: StationOff, Cell: o.Stations[k].Cell,
 			Text: fmt.Sprintf("most lines jump the same way at station %s", o.Stations[k].Name), Reads: o.Stations[k].At.Text})
 	}
-	for _, f := range judged.Flags {
-		withdrawn[[2]int{f.Row, f.At}] = true
-		if !nearAny(off, f.At) {
-			d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: o.Lines[f.Row].Values[f.At], Faired: o.length(f.Says.Value), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
-			propose(o, &d, f, judged.Scale, rows)
-			e.Doubts = append(e.Doubts, d)
-		}
-	}
-	for _, g := range judged.Regions {
-		if o.Lines[g.Row].View == Height {
-			continue // a rabbet's forefoot and a buttock's ends turn as sharply as a corner
-		}
-		if !nearAny(off, g.From) && !nearAny(off, g.To) {
-			l := o.Lines[g.Row]
-			e.Found = append(e.Found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
-				Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), o.Stations[g.From].Name, o.Stations[g.To].Name)})
-		}
-	}
+	e.Found = append(e.Found, c.unfair(off)...)
 	if len(off) == 0 {
-		e.Found = append(e.Found, valleys(o, rows, withdrawn)...)
+		e.Found = append(e.Found, c.valleys()...)
 	}
 	for _, d := range e.Doubts {
 		e.Found = append(e.Found, d.Finding(o))
 	}
-	e.Lines = reports(o, rows, judged, withdrawn)
+	e.Lines = c.reports()
 	return e
+}
+
+// impossible is the half-breadths no hull can have: less than nothing, or nothing
+// inside a line. A negative one is judged without its sign.
+func (c checked) impossible() []Doubt {
+	var all []Doubt
+	for i, l := range c.o.Lines {
+		first, last := ends(l)
+		for k, v := range l.Values {
+			d := Doubt{Line: i, Station: k, Reads: v, Sure: true}
+			switch {
+			case l.View != HalfBreadth || !v.OK():
+				continue
+			case v.Value < 0:
+				d.Kind = OffsetNegative
+			case v.Value == 0 && k > first && k < last:
+				d.Kind = OffsetZero
+			default:
+				continue
+			}
+			s := fair.Spot{Row: i, At: k}
+			if says, ok := c.judged.Without(s); ok {
+				d.Faired, d.HasFaired = c.o.length(says.Value), true
+				c.propose(&d, says)
+			}
+			if v.Value < 0 && !c.withdrawn[s] {
+				d.Proposals = []Proposal{{-v.Value, "the sign"}}
+			}
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// jumps is the values not believed, away from stations that are off as a whole.
+func (c checked) jumps(off []int) []Doubt {
+	var all []Doubt
+	for _, f := range c.judged.Flags {
+		v := c.o.Lines[f.Row].Values[f.At]
+		if nearAny(off, f.At) || v.Value < 0 && c.o.Lines[f.Row].View == HalfBreadth {
+			continue
+		}
+		d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: v, Faired: c.o.length(f.Says.Value), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
+		c.propose(&d, f.Says)
+		all = append(all, d)
+	}
+	return all
+}
+
+// unfair is the stretches that no single value explains. Heights are left out: a
+// rabbet's forefoot and a buttock's ends turn as sharply as a corner.
+func (c checked) unfair(off []int) finding.List {
+	var found finding.List
+	for _, g := range c.judged.Regions {
+		l := c.o.Lines[g.Row]
+		if l.View == Height || nearAny(off, g.From) || nearAny(off, g.To) {
+			continue
+		}
+		found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
+			Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), c.o.Stations[g.From].Name, c.o.Stations[g.To].Name)})
+	}
+	return found
 }
 
 // nearAny says that a place is one of the stations or within two of it, where a
@@ -140,15 +186,16 @@ func middles(places []int) []int {
 // valleys looks for hollows in half-breadths along each waterline, the values
 // already found bad left out. Lines long enough to be judged by their curve are
 // not: what the curve passes, a step of rounding may still hollow.
-func valleys(o Offsets, rows []fair.Row, withdrawn map[[2]int]bool) finding.List {
+func (c checked) valleys() finding.List {
 	var found finding.List
+	o, rows := c.o, c.rows
 	for i, l := range o.Lines {
 		if l.View != HalfBreadth {
 			continue
 		}
 		row := fair.Row{X: rows[i].X, Y: rows[i].Y, Given: slices.Clone(rows[i].Given)}
 		for k := range row.Given {
-			row.Given[k] = row.Given[k] && !withdrawn[[2]int{i, k}]
+			row.Given[k] = row.Given[k] && !c.withdrawn[fair.Spot{Row: i, At: k}]
 		}
 		for _, v := range fair.Valleys(row, 2) {
 			if end, ok := endExplains(row, v); ok {
@@ -168,13 +215,14 @@ func valleys(o Offsets, rows []fair.Row, withdrawn map[[2]int]bool) finding.List
 }
 
 // reports is the fairness of every line, values found bad counted in it.
-func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]int]bool) []LineReport {
+func (c checked) reports() []LineReport {
+	o, rows, judged := c.o, c.rows, c.judged
 	all := make([]LineReport, len(rows))
 	for i, row := range rows {
 		clean := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
 		found := 0
 		for k := range clean.Given {
-			if withdrawn[[2]int{i, k}] {
+			if c.withdrawn[fair.Spot{Row: i, At: k}] {
 				clean.Given[k] = false
 				found++
 			}
@@ -185,7 +233,7 @@ func reports(o Offsets, rows []fair.Row, judged fair.Judged, withdrawn map[[2]in
 		var sizes []float64
 		for k := range off {
 			rep.Cells[k] = o.Lines[i].Values[k].Cell
-			if withdrawn[[2]int{i, k}] {
+			if c.withdrawn[fair.Spot{Row: i, At: k}] {
 				for _, f := range judged.Flags {
 					if f.Row == i && f.At == k {
 						off[k], ok[k] = row.Y[k]-f.Says.Value, true

@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"slices"
 
 	"strakebook/calc/fair"
 	"strakebook/calc/measure"
@@ -13,127 +14,138 @@ type Proposal struct {
 	Reason string
 }
 
-// propose finds the slips of pen, eye and keyboard that would make a doubtful
-// value out of one near the faired curve, the likeliest first, three at most. Of
-// a value that equals its neighbour it says so and proposes nothing.
-func propose(o Offsets, doubt *Doubt, f fair.Flag, scale float64, rows []fair.Row) {
-	l := o.Lines[f.Row]
-	v := l.Values[f.At].Value
-	faired := measure.Length(f.Says.Value * float64(o.Resolution))
-	tolerance := max(measure.Length(3*f.Says.Sd*float64(o.Resolution)), 2*o.Resolution)
-	if equalsNeighbour(o, f) {
-		doubt.Copied = "the same figure as its neighbour: perhaps copied"
+// Of the readings proposed none is likelier by so many times than the last of
+// them, and there are no more than so many. Measured on the hulls of the
+// detection test.
+const (
+	likelier      = 25
+	mostProposals = 3
+)
+
+// slip is a reading out of which a slip of pen, eye or keyboard makes the one
+// that stands there. Weight is how often such a slip is made; where it may have
+// come from any of several readings they share it.
+type slip struct {
+	Proposal
+	weight float64
+}
+
+// propose finds the readings a doubtful value may have been made of that the
+// line and the section would take, the likeliest first. Of a value that is the
+// same as one beside it, it says so and proposes nothing: it was copied, and the
+// right one is nowhere to be seen.
+func (c checked) propose(d *Doubt, says fair.Opinion) {
+	s := fair.Spot{Row: d.Line, At: d.Station}
+	if d.Copied = c.copied(s); d.Copied != "" {
 		return
 	}
+	steps := float64(max(1, c.o.Resolution))
+	within := math.Max(3*says.Sd, 2)
+	var likely []slip
+	for _, p := range append(c.swaps(s), c.slips(d.Reads.Value)...) {
+		off := math.Abs(float64(p.Value)/steps - says.Value)
+		if p.Value == d.Reads.Value || off > within || p.Value < 0 && c.o.Lines[d.Line].View == HalfBreadth {
+			continue
+		}
+		z := off / math.Max(says.Sd, 0.5)
+		p.weight *= math.Exp(-z * z / 2)
+		likely = append(likely, p)
+	}
+	d.Proposals = ranked(likely)
+}
+
+// ranked is the likeliest readings, each once, with the reason that makes it the
+// likeliest.
+func ranked(likely []slip) []Proposal {
+	slices.SortStableFunc(likely, func(a, b slip) int {
+		switch {
+		case a.weight > b.weight:
+			return -1
+		case a.weight < b.weight:
+			return 1
+		}
+		return 0
+	})
 	var all []Proposal
-	add := func(value measure.Length, reason string) {
-		if (value-faired).Abs() > tolerance || value == v || len(all) == 3 {
-			return
+	for _, p := range likely {
+		same := func(q Proposal) bool { return q.Value == p.Value }
+		if len(all) < mostProposals && p.weight*likelier >= likely[0].weight && !slices.ContainsFunc(all, same) {
+			all = append(all, p.Proposal)
 		}
-		for _, p := range all {
-			if p.Value == value {
-				return
+	}
+	return all
+}
+
+// slips is the readings that a slip of one figure could have made a value of.
+func (c checked) slips(v measure.Length) []slip {
+	all := []slip{{Proposal{-v, "the sign"}, 1}}
+	if c.o.Form.Unit >= measure.InMillimetres || c.o.Form.Notation == measure.Decimal {
+		return append(all, decimalSlips(v, c.o.Resolution)...)
+	}
+	return append(all, imperialSlips(v)...)
+}
+
+// swaps is what a value would be if it had changed places with one beside it: at
+// the next station of its line, or on the next line of its kind at its station.
+// Both must fit where they would then stand, and the other not where it stands.
+func (c checked) swaps(s fair.Spot) []slip {
+	var all []slip
+	for _, b := range c.beside(s) {
+		here, okHere := c.judged.Without(s, b)
+		there, okThere := c.judged.Without(b, s)
+		if !okHere || !okThere {
+			continue
+		}
+		mine, other := c.value(s), c.value(b)
+		if takes(here, other) && takes(there, mine) && !takes(there, other) {
+			reason := "changed places with station " + c.o.Stations[b.At].Name
+			if b.Row != s.Row {
+				reason = "changed places with " + c.o.Lines[b.Row].Name
 			}
-		}
-		all = append(all, Proposal{value, reason})
-	}
-	add(-v, "the sign")
-	for _, d := range []int{-1, 1} {
-		if w, ok := swapped(o, f, rows, d, tolerance); ok {
-			add(w, "changed places with station "+o.Stations[f.At+d].Name)
+			all = append(all, slip{Proposal{c.o.Lines[b.Row].Values[b.At].Value, reason}, 4})
 		}
 	}
-	if o.Form.Unit >= measure.InMillimetres || o.Form.Notation == measure.Decimal {
-		decimalSlips(v, o, add)
-	} else {
-		add(v+measure.Foot, "one foot")
-		add(v-measure.Foot, "one foot")
-		feet, inches, eighths, rest := parts(v)
-		add(join(feet, eighths, inches)+rest, "inches and eighths changed places")
-		add(join(inches, eighths, 0)+rest, "figures slipped one place")
-		add(join(0, feet, inches)+rest, "figures slipped one place")
-		add(v+measure.Inch, "one inch")
-		add(v-measure.Inch, "one inch")
-		misread(feet, inches, eighths, rest, add)
-		add(v+measure.Inch/2, "half an inch")
-		add(v-measure.Inch/2, "half an inch")
-	}
-	doubt.Proposals = all
+	return all
 }
 
-// parts takes a length apart as feet, inches, eighths and what is left.
-func parts(l measure.Length) (feet, inches, eighths int, rest measure.Length) {
-	return int(l / measure.Foot), int(l % measure.Foot / measure.Inch), int(l % measure.Inch / measure.Eighth), l % measure.Eighth
+// takes says that a value is within what an opinion may be out.
+func takes(o fair.Opinion, steps float64) bool {
+	return math.Abs(steps-o.Value) <= math.Max(3*o.Sd, 2)
 }
 
-func join(feet, inches, eighths int) measure.Length {
-	return measure.Length(feet)*measure.Foot + measure.Length(inches)*measure.Inch + measure.Length(eighths)*measure.Eighth
-}
-
-// misread changes one figure of feet-inches-eighths, those most alike in print
-// and hand first.
-func misread(feet, inches, eighths int, rest measure.Length, add func(measure.Length, string)) {
-	for _, alike := range [][]int{{1, 7}, {3, 8}, {5, 6}, {0, 6}, {4, 9}, {3, 5}, {0, 8}} {
-		for _, pair := range [][2]int{{alike[0], alike[1]}, {alike[1], alike[0]}} {
-			for i, have := range []int{feet, inches, eighths} {
-				if have == pair[0] && (i < 2 || pair[1] < 8) {
-					p := [3]int{feet, inches, eighths}
-					p[i] = pair[1]
-					add(join(p[0], p[1], p[2])+rest, "one figure misread")
-				}
-			}
+// beside is the values given next to one: before and after it on its line, and at
+// its station on the lines of its kind next to it.
+func (c checked) beside(s fair.Spot) []fair.Spot {
+	var all []fair.Spot
+	for _, k := range []int{s.At - 1, s.At + 1} {
+		if k >= 0 && k < len(c.o.Stations) && c.rows[s.Row].Given[k] {
+			all = append(all, fair.Spot{Row: s.Row, At: k})
 		}
 	}
-	for e := range 8 {
-		add(join(feet, inches, e)+rest, "the eighths")
-	}
-	for i := range 12 {
-		add(join(feet, i, eighths)+rest, "the inches")
-	}
-}
-
-// decimalSlips moves the point and changes one figure of a decimal number.
-func decimalSlips(v measure.Length, o Offsets, add func(measure.Length, string)) {
-	add(v*10, "the decimal point")
-	add(v/10, "the decimal point")
-	for step := o.Resolution; step > 0 && step <= v.Abs()*10+1; step *= 10 {
-		digit := measure.Length(math.Mod(math.Floor(float64(v.Abs())/float64(step)), 10))
-		for d := range measure.Length(10) {
-			if d != digit {
-				add(v+(d-digit)*step, "one figure")
-			}
+	for _, i := range c.rows[s.Row].Near[:min(2, len(c.rows[s.Row].Near))] {
+		if c.rows[i].Given[s.At] {
+			all = append(all, fair.Spot{Row: i, At: s.At})
 		}
 	}
+	return all
 }
 
-// swapped says that a value and its neighbour's would both fit if they changed
-// places, the neighbour's own place being judged by the curve without both.
-func swapped(o Offsets, f fair.Flag, rows []fair.Row, d int, tolerance measure.Length) (measure.Length, bool) {
-	at := f.At + d
-	row := rows[f.Row]
-	if at < 0 || at >= len(row.Given) || !row.Given[at] {
-		return 0, false
-	}
-	bare := fair.Row{X: row.X, Y: row.Y, Given: append([]bool{}, row.Given...)}
-	bare.Given[f.At], bare.Given[at] = false, false
-	here, okHere := fair.Fill(bare, f.At)
-	there, okThere := fair.Fill(bare, at)
-	within := func(steps, want float64) bool {
-		return math.Abs(steps-want)*float64(o.Resolution) <= float64(tolerance)
-	}
-	if !okHere || !okThere || !within(row.Y[at], here) || !within(row.Y[f.At], there) || within(row.Y[at], there) {
-		return 0, false
-	}
-	return o.Lines[f.Row].Values[at].Value, true
-}
-
-// equalsNeighbour says that a doubtful value is that of the next station.
-func equalsNeighbour(o Offsets, f fair.Flag) bool {
-	values := o.Lines[f.Row].Values
-	for _, k := range []int{f.At - 1, f.At + 1} {
-		if k >= 0 && k < len(values) && values[k].OK() && values[k].Value == values[f.At].Value {
-			return true
+// copied says what a value is the same as, though it is doubted there.
+func (c checked) copied(s fair.Spot) string {
+	v := c.o.Lines[s.Row].Values[s.At].Value
+	for _, b := range c.beside(s) {
+		if c.o.Lines[b.Row].Values[b.At].Value != v {
+			continue
 		}
+		if b.Row == s.Row {
+			return "the same figure as station " + c.o.Stations[b.At].Name + ": perhaps copied"
+		}
+		return "the same figure as " + c.o.Lines[b.Row].Name + ": perhaps taken from the wrong line"
 	}
-	return false
+	return ""
+}
+
+// value is a value in steps of the table's resolution.
+func (c checked) value(s fair.Spot) float64 {
+	return float64(c.o.Lines[s.Row].Values[s.At].Value) / float64(max(1, c.o.Resolution))
 }

@@ -14,7 +14,7 @@ func evenly(spacing float64, names ...float64) []station {
 // demoBoat is a motor vessel of 58 ft with a strip skin of 5/8 in and planks of
 // 1 in over it.
 func demoBoat() boat {
-	f := form{length: 58 * 12, scale: 0.9875}
+	f := form{length: 58 * 12, scale: 0.9875, ease: 1}
 	transom := station{"Transom", f.length}
 	return boat{
 		form:      f,
@@ -78,13 +78,13 @@ func demoBook() map[string]rows {
 
 // starterBoat is a launch of 24 ft with one skin of planks 3/4 in thick.
 func starterBoat() boat {
-	f := form{length: 24 * 12, scale: 0.42}
-	stations := evenly(36, 0, 1, 2, 3, 4, 5, 6, 7, 8)
+	f := form{length: 24 * 12, scale: 0.42, ease: 1.2}
+	whole := evenly(24, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12)
 	return boat{
 		form:     f,
-		stations: stations,
-		bevelled: stations,
-		buttocks: []float64{12, 30},
+		stations: evenly(24, 0, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12),
+		bevelled: whole,
+		buttocks: []float64{12},
 		levels:   []float64{18, 24, 30, 36, 42},
 		outer:    planking{f, 0.75, 12},
 		thick:    "3/4",

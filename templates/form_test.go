@@ -13,6 +13,7 @@ import (
 type form struct {
 	length float64 // stem to transom
 	scale  float64 // of breadths and heights
+	ease   float64 // how gently its lines turn from the bow's shape to the middle's
 }
 
 // siding is half the thickness of the stem and keel at the rabbet.
@@ -30,7 +31,7 @@ func (f form) sheer(x float64) float64 {
 // rabbet is the height of the rabbet.
 func (f form) rabbet(x float64) float64 {
 	t := x / f.length
-	return f.scale * (15 + 15.6*swell(t, 0.16) + 10.8*t*t*t)
+	return f.scale * (15 + 15.6*swell(t, 0.16*f.ease) + 10.8*t*t*t)
 }
 
 // deck is the half-breadth of the deck.
@@ -48,9 +49,9 @@ func (f form) frame(x float64) frame {
 	t := x / f.length
 	return frame{
 		low: f.rabbet(x), high: f.sheer(x), half: f.half(), deck: f.deck(x),
-		round: 2.55 - 0.75*swell(t, 0.3),            // how full the bilge is
-		flat:  0.12 + 0.55*swell(t, 0.28),           // how straight the side
-		flare: 0.75 * swell(t, 0.26),                // how hollow the bow
+		round: 2.55 - 0.75*swell(t, 0.3*f.ease),     // how full the bilge is
+		flat:  0.12 + 0.55*swell(t, 0.28*f.ease),    // how straight the side
+		flare: 0.75 * swell(t, 0.26*f.ease),         // how hollow the bow
 		tuck:  0.7 / (1 + math.Exp(-(t-0.74)/0.09)), // how hollow the garboards
 	}
 }

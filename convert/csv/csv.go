@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 
 	"strakebook/convert/sheet"
@@ -52,6 +53,7 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 	}
 	base := filepath.Base(name)
 	s := &sheet.Sheet{Name: strings.TrimSuffix(base, filepath.Ext(base))}
+	remarks(rows, comma)
 	way := commasOf(rows, comma)
 	for r, row := range rows {
 		for c, field := range row {
@@ -62,6 +64,18 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 	}
 	return &sheet.Book{Path: name, Name: base, Kind: "csv", Sheets: []*sheet.Sheet{s}}, nil
 }
+
+// remarks puts every line that opens with a mark of number and words, as a remark
+// over a table does, together again as one text.
+func remarks(rows [][]string, comma rune) {
+	for i, row := range rows {
+		if len(row) > 1 && remark.MatchString(row[0]) {
+			rows[i] = []string{strings.Join(row, string(comma))}
+		}
+	}
+}
+
+var remark = regexp.MustCompile(`^# \pL`)
 
 // load reads a file's bytes.
 func load(doing, path string) ([]byte, error) {

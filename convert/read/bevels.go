@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -14,54 +15,64 @@ import (
 )
 
 // bevels reads a table of bevels: a seam a row, a reading a station.
-func (r *reader) bevels(t stationTable) {
-	said, _ := saysUnit(t.caption)
+func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, max(1, t.left-1))
-	b := bevel.Readings{Cell: corner, Gauge: r.gaugeOf(t.caption, corner)}
-	low := strings.ToLower(t.caption)
-	b.InStation = strings.Contains(low, "station plane") || strings.Contains(low, "plane of the station")
-	stations, cols := r.stationsOf(&t, said)
+	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
+	b.Gauge, b.InStation = r.gauge(t, corner)
+	if r.now != nil {
+		for g := bevel.OffSquare; g <= bevel.OnOutside; g++ {
+			if plainWords(r.now.Notation) == plainWords(g.String()) {
+				b.Gauge = g
+			}
+		}
+	}
+	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
+	read := r.seamReader(t)
 	var readings []measure.Angle
-	strake, skin := "", skinOf(t.page.sheet.Name)
-	if s := skinIn(t.caption); s != "" {
-		skin = s
-	}
-	if skin == "" || skin == hull.Skin(plainWords(t.page.sheet.Name)) {
-		skin = hull.Planks
-	}
+	digest := ""
 	for _, row := range t.lines {
 		label := t.label(row)
-		if r.summary(label) {
+		switch {
+		case r.summary(label):
+			r.summarised(t, row)
+			continue
+		case r.words.has(label, "along"):
+			r.along(t, row, cols, &b)
 			continue
 		}
-		if r.lineMeaning(label) == "along" && r.words.has(label, "along") {
-			r.along(&t, row, cols, &b)
-			continue
-		}
-		s := r.seam(&t, row, &strake, skin)
+		s := read(row)
 		for _, col := range cols {
 			v := r.angle(t.see(row, col), t.place(row, col), s)
 			s.Readings = append(s.Readings, v)
+			digest += v.Text + ";"
 			if v.OK() {
 				readings = append(readings, v.Value)
 			}
 		}
-		for col := t.right + 1; ; col++ { // readings written beyond the last station
-			c := t.see(row, col)
-			if c.Kind != sheet.Number && (c.Kind != sheet.Text || !figure(c)) {
-				break
-			}
-			s.Readings = append(s.Readings, r.angle(c, t.place(row, col), s))
-			t.tick(row, col)
-		}
+		r.beyond(t, row, &s)
 		b.Seams = append(b.Seams, s)
 	}
 	b.Resolution = step(readings)
-	r.tables = append(r.tables, source.Table{Table: "bevels", Book: t.book.Name, Sheet: t.sheet.Name, Range: t.whole(),
-		Stations: len(b.Stations), Lines: len(b.Seams), Unit: "degrees", Notation: b.Gauge.String(),
-		Evidence: []string{fmt.Sprintf("read to %s degree", b.Resolution.Write())}})
+	table := t.found("bevels", decision{})
+	table.Stations, table.Lines, table.Digest = len(b.Stations), len(b.Seams), digest
+	table.Unit, table.Notation = "degrees", b.Gauge.String()
+	table.Evidence = append([]string{fmt.Sprintf("read to %s degree", b.Resolution.Write())}, table.Evidence...)
+	r.tables = append(r.tables, table)
 	r.job.Bevels = append(r.job.Bevels, b)
+}
+
+// beyond takes the readings written beyond the last station: how many there are
+// is held against the stations.
+func (r *reader) beyond(t *stationTable, row int, s *bevel.Seam) {
+	for col := t.right + 1; ; col++ {
+		c := t.see(row, col)
+		if c.Kind != sheet.Number && (c.Kind != sheet.Text || !figure(c.Text)) {
+			return
+		}
+		s.Readings = append(s.Readings, r.angle(c, t.place(row, col), *s))
+		t.tick(row, col)
+	}
 }
 
 // step is the gauge's smallest step, from the readings themselves.
@@ -80,66 +91,148 @@ func step(readings []measure.Angle) measure.Angle {
 	return 0.01
 }
 
-// seam is a row's strake, edge and side. A row that names no strake belongs to
-// the one above.
-func (r *reader) seam(t *stationTable, row int, strake *string, skin hull.Skin) bevel.Seam {
-	s := bevel.Seam{Skin: skin, Cell: t.place(row, max(1, t.left-1))}
-	name := ""
-	for _, col := range t.labelCols() {
-		c := t.see(row, col)
-		if c.Kind == sheet.Empty {
+// seamReader reads the labels of a table of strakes' edges, row after row: one
+// that names no strake belongs to the one above, as does a ditto mark.
+func (r *reader) seamReader(t *stationTable) func(row int) bevel.Seam {
+	last := bevel.Seam{Skin: hull.Planks}
+	for _, c := range t.caption {
+		if s := r.skinIn(c); s != "" {
+			last.Skin = s
+			break
+		}
+	}
+	return func(row int) bevel.Seam {
+		s := bevel.Seam{Skin: last.Skin, Cell: t.place(row, max(1, t.left-1))}
+		var name []string
+		for _, col := range t.labels {
+			c := t.title(row, col)
+			if c.Kind == sheet.Empty {
+				continue
+			}
+			r.seamField(&s, &name, text(t.title(t.head, col)), c, last)
+		}
+		s.Strake = strings.Join(name, " ")
+		if s.Strake == "" {
+			s.Strake = last.Strake
+		}
+		last.Strake, last.Skin, last.Edge, last.Side = s.Strake, s.Skin, s.Edge, s.Side
+		return s
+	}
+}
+
+// seamText is a seam named by the two strakes it lies between.
+var seamText = regexp.MustCompile(`^(\d+) ?[-/&] ?(\d+)$`)
+
+// seamField takes one label of a row: by the heading of its column where that
+// says what it is, else by its own words.
+func (r *reader) seamField(s *bevel.Seam, name *[]string, head string, c sheet.Cell, last bevel.Seam) {
+	word := text(c)
+	if c.Kind == sheet.Number {
+		word = plainNumber(c.Number)
+	}
+	same := measure.IsDitto(word)
+	switch m := r.words.heading(head); {
+	case m == "edge" && strings.Contains(strings.ToLower(head), "seam") && seamText.MatchString(measure.Fold(word)):
+		// The seam between two strakes is the upper edge of the lower one.
+		s.Edge = bevel.Upper
+		*name = append(*name, seamText.FindStringSubmatch(measure.Fold(word))[2])
+	case m == "edge" && same:
+		s.Edge = last.Edge
+	case m == "edge" && edgeIn(word) != bevel.EdgeUnstated:
+		s.Edge = edgeIn(word)
+	case m == "side" && same:
+		s.Side = last.Side
+	case m == "side":
+		s.Side = sideOf(word)
+	case m == "skin" && skinOf(word) != "":
+		s.Skin = skinOf(word)
+	case m == "note" || m == "skin":
+	case m == "strake" && same:
+		*name = append(*name, last.Strake)
+	case m == "strake" && len(tokens(word)) == 1:
+		*name = append(*name, word)
+	default:
+		r.seamWords(s, name, word, last)
+	}
+}
+
+// seamWords takes a label whose column has no heading: "2 upper S".
+func (r *reader) seamWords(s *bevel.Seam, name *[]string, label string, last bevel.Seam) {
+	for _, w := range strings.Fields(strings.NewReplacer(",", " ", "/", " ").Replace(measure.Fold(label))) {
+		low := strings.Trim(strings.ToLower(w), ".():")
+		switch {
+		case measure.IsDitto(low) && len(*name) == 0:
+			*name = append(*name, last.Strake)
+		case edgeIn(low) != bevel.EdgeUnstated:
+			s.Edge = edgeIn(low)
+		case sideOf(low) != hull.BothSides:
+			s.Side = sideOf(low)
+		case skinOf(low) == hull.Strips || skinOf(low) == hull.Planks:
+			s.Skin = skinOf(low)
+		case low == "" || low == "both" || low == "side" || r.words.has(low, "strake", "edge", "bevels", "count"):
+		default:
+			*name = append(*name, w)
+		}
+	}
+}
+
+// edgeIn is the edge that words name.
+func edgeIn(words string) bevel.Edge {
+	upper, lower := false, false
+	for _, w := range tokens(words) {
+		switch w {
+		case "upper", "top", "u":
+			upper = true
+		case "lower", "bottom", "l":
+			lower = true
+		}
+	}
+	switch {
+	case upper && !lower:
+		return bevel.Upper
+	case lower && !upper:
+		return bevel.Lower
+	}
+	return bevel.EdgeUnstated
+}
+
+// skinIn is the skin that a caption's words name; "" where they name none or two.
+func (r *reader) skinIn(caption string) hull.Skin {
+	found := hull.Skin("")
+	for _, w := range tokens(caption) {
+		s := skinOf(w)
+		if s != hull.Strips && s != hull.Planks {
 			continue
 		}
-		words := strings.Fields(strings.NewReplacer(",", " ", "/", " ").Replace(measure.Fold(text(c))))
-		for _, w := range words {
-			switch low := strings.Trim(strings.ToLower(w), ".():"); {
-			case low == "upper" || low == "top" || low == "u":
-				s.Edge = bevel.Upper
-			case low == "lower" || low == "bottom" || low == "l":
-				s.Edge = bevel.Lower
-			case sideOf(low) != hull.BothSides:
-				s.Side = sideOf(low)
-			case low == "edge" || low == "both" || low == "bevel" || low == "bevels" || low == "seam" || low == "no" || low == "strake" || low == "":
-			case skinOf(low) == hull.Strips || skinOf(low) == hull.Planks:
-				s.Skin = skinOf(low)
-			default:
-				name = strings.TrimSpace(name + " " + w)
-			}
+		if found != "" && found != s {
+			return ""
 		}
+		found = s
 	}
-	if name != "" {
-		*strake = name
-	}
-	s.Strake = *strake
-	return s
+	return found
 }
 
-// skinIn is the skin that a caption's words name.
-func skinIn(caption string) hull.Skin {
-	for _, w := range strings.Fields(plainWords(caption)) {
-		if s := skinOf(w); s == hull.Strips || s == hull.Planks {
-			return s
-		}
-	}
-	return ""
-}
-
-// angle reads one reading. A time is minutes and seconds of no angle: 2:30
-// typed for two and a half degrees is asked about.
+// angle reads one reading. What was typed as 2:30 for two and a half degrees a
+// spreadsheet takes for a time of day.
 func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam) source.Reading[measure.Angle] {
 	v := source.Reading[measure.Angle]{Text: text(c), Cell: at}
+	what := fmt.Sprintf("bevel of %s %s", s.Skin, s.Strake)
 	unread := func(expected, suggests string) {
 		v.State = source.Unread
 		r.add(finding.Finding{Kind: AngleUnread, Cell: at, Reads: v.Text, Suggests: suggests,
-			Text: fmt.Sprintf("bevel of %s %s reads %q: expected %s", s.Skin, s.Strake, v.Text, expected)})
+			Text: fmt.Sprintf("%s reads %q: expected %s", what, v.Text, expected)})
 	}
 	switch c.Kind {
 	case sheet.Number:
-		if math.Abs(c.Number) > 360 {
+		if math.Abs(c.Number) > 180 {
 			unread("degrees", "")
 			break
 		}
-		v.Value, v.State, v.Text = measure.Angle(c.Number), source.Given, plainNumber(c.Number)
+		v.Value, v.State = measure.Angle(c.Number), source.Given
+		if shown, err := measure.ParseAngle(c.Text); c.Format != "" && err == nil && math.Abs(float64(shown-v.Value)) > 0.13 {
+			r.add(finding.Finding{Kind: ShownOtherwise, Cell: at, Reads: v.Text, Suggests: plainNumber(c.Number),
+				Text: fmt.Sprintf("%s is shown as %q, and the number stored is %s", what, v.Text, plainNumber(c.Number))})
+		}
 	case sheet.Text:
 		if measure.IsDash(c.Text) {
 			v.State = source.Dash
@@ -152,38 +245,49 @@ func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam) source.Readin
 		}
 		v.Value, v.State = a, source.Given
 	case sheet.Time:
-		unread("degrees, and the cell holds a time of day", "perhaps "+measure.Angle(c.Number*24).Round(0.01).Write())
-	case sheet.Date, sheet.Fault, sheet.Bool:
+		a := measure.Angle(c.Number * 24)
+		if minutes := float64(a) * 60; c.Number < 0 || a >= 24 || math.Abs(minutes-math.Round(minutes)) > 1e-4 {
+			unread("degrees, and the cell holds a time of day", "")
+			break
+		}
+		v.Value, v.State = measure.Angle(math.Round(float64(a)*60)/60), source.Given
+		r.add(finding.Finding{Kind: AngleTime, Cell: at, Reads: v.Text, Suggests: v.Value.Write(),
+			Text: fmt.Sprintf("%s is stored as a time of day, %s, and was read as %s degrees", what, v.Text, v.Value.Write())})
+	case sheet.Date:
+		_, month, day := calendar(c.Number)
+		unread("degrees, and the cell holds a date", strings.Join(twoParts(month, day, measure.Form{}), " or "))
+	case sheet.Fault, sheet.Bool:
 		unread("degrees", "")
 	default:
 		if c.Formula != "" {
 			unread("a value: open the book and save it so that its formulas are worked out", "")
 		}
 	}
+	r.struck(c, at)
 	return v
 }
 
-// along reads a row of distances along the edge, which belongs to the seam above.
+// along reads a row of distances along the edge, which belongs to the seam above
+// it.
 func (r *reader) along(t *stationTable, row int, cols []int, b *bevel.Readings) {
 	if len(b.Seams) == 0 {
+		r.add(finding.Finding{Kind: LineUnplaced, Cell: t.place(row, max(1, t.left-1)), Reads: t.label(row), Text: "distances along an edge stand above every seam: whose they are is not known"})
 		return
 	}
-	var cells []sheet.Cell
-	for _, col := range cols {
-		cells = append(cells, t.see(row, col))
+	cells := t.cells(row, cols)
+	said, ok := headUnit(t.label(row))
+	if !ok {
+		said, _ = r.formOf(t.page, t.ownWords(), t.caption)
 	}
-	said, _ := saysUnit(t.label(row))
-	form, _, open := decide(weigh(cells), said, r.bare)
-	if open {
+	d := decide(weigh(cells), said, r.bare, true)
+	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, max(1, t.left-1)), Text: "the distances along the edge are numbers without a unit"})
 		return
 	}
 	s := &b.Seams[len(b.Seams)-1]
-	for _, col := range cols {
-		v, unread := length(t.see(row, col), form, t.place(row, col))
-		if unread != nil {
-			r.unreadable("distance along the edge", v, unread)
-		}
-		s.Along = append(s.Along, v)
+	d.dates = datesOf([][]sheet.Cell{cells}, d.form)
+	for i, col := range cols {
+		s.Along = append(s.Along, r.lengthAt(cells[i], d, t.place(row, col), "distance along the edge"))
 	}
+	r.tableRead()
 }

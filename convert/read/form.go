@@ -2,183 +2,219 @@ package read
 
 import (
 	"fmt"
-	"math"
+	"regexp"
+	"strconv"
+	"strings"
 
 	"strakebook/calc/measure"
-	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
 
 // evidence is how the cells of one table, or of one column, are written.
 type evidence struct {
-	texts   map[measure.Notation]int // readable in each notation
-	unread  int                      // texts readable in none
-	numbers int                      // plain numbers that are not nought
-	dates   int
-	marked  int // texts that show their own unit
-	total   int
-	decimal int // most places after the point of a number
+	texts     map[measure.Notation]int // readable in each notation
+	only      map[measure.Notation]int // readable in that one alone
+	unread    int                      // texts readable in none
+	numbers   int                      // plain numbers that are not nought
+	fractions int                      // of them, those shown as fractions
+	dates     int
+	marked    int          // texts that show their own unit
+	shown     measure.Unit // the unit that number formats add to every number; NoUnit for none
+	mixed     bool         // formats that add different units
+	total     int
+	decimal   int  // most places after the point of a number or a decimal text
+	finest    int  // the largest denominator of a fraction in inches
+	comma     bool // texts whose comma can only be decimal
+	point     bool // texts with a decimal point
+	parted    bool // feet and inches parted by a hyphen: 1'-10 1/2
+	old       bool // a figure with a leading nought, as only the old printing has: 0-04
 }
 
 // weigh looks at cells that should be lengths.
 func weigh(cells []sheet.Cell) evidence {
-	e := evidence{texts: map[measure.Notation]int{}}
+	e := evidence{texts: map[measure.Notation]int{}, only: map[measure.Notation]int{}}
+	bare := 0
 	for _, c := range cells {
 		e.total++
 		switch c.Kind {
 		case sheet.Number:
-			if c.Number != 0 {
-				e.numbers++
-			}
 			e.decimal = max(e.decimal, places(c.Number))
+			if c.Number == 0 {
+				break
+			}
+			e.numbers++
+			if strings.Contains(c.Format, "?/") {
+				e.fractions++
+				e.finest = max(e.finest, denominator(c.Number))
+			}
+			u := formatUnit(c)
+			switch {
+			case u == measure.NoUnit:
+				bare++
+			case e.shown == measure.NoUnit:
+				e.shown = u
+			case e.shown != u:
+				e.mixed = true
+			}
 		case sheet.Date, sheet.Time:
 			e.dates++
 		case sheet.Text:
 			if measure.IsDash(c.Text) {
 				e.total--
-				continue
+				break
 			}
-			if measure.MarkedUnit(c.Text) != measure.NoUnit {
-				e.marked++
-			}
-			all := measure.Notations(c.Text)
-			if len(all) == 0 {
-				e.unread++
-			}
-			for _, n := range all {
-				e.texts[n]++
-			}
+			e.text(c.Text)
 		default:
 			e.total--
 		}
 	}
+	if e.mixed || bare > 0 {
+		e.shown = measure.NoUnit
+	}
 	return e
 }
 
-// places is how many figures a number has after the point, six at most.
-func places(v float64) int {
-	for n := range 6 {
-		if s := math.Abs(v) * math.Pow10(n); math.Abs(s-math.Round(s)) < 1e-6*max(1, s) {
-			return n
-		}
+// text looks at one text.
+func (e *evidence) text(text string) {
+	if measure.MarkedUnit(text) != measure.NoUnit {
+		e.marked++
 	}
-	return 6
+	all := measure.Notations(text)
+	if len(all) == 0 {
+		e.unread++
+		return
+	}
+	for _, n := range all {
+		e.texts[n]++
+	}
+	if len(all) == 1 {
+		e.only[all[0]]++
+	}
+	t := measure.Fold(text)
+	e.comma = e.comma || decimalComma.MatchString(t)
+	if m := fractionPart.FindStringSubmatch(t); m != nil {
+		n, _ := strconv.Atoi(m[1])
+		e.finest = max(e.finest, n)
+	}
+	if _, after, ok := strings.Cut(t, "."); ok && len(all) > 0 && all[0] == measure.Decimal {
+		e.point = true
+		e.decimal = max(e.decimal, min(6, len(strings.TrimRight(after, "abcdefghijklmnopqrstuvwxyz. "))))
+	}
+	e.parted = e.parted || partedFeet.MatchString(t)
+	e.old = e.old || leadingNought.MatchString(t)
 }
 
-// decide is the form of a table from what it says of itself and from its cells.
-// Said is what its heading or caption states; fallback is the unit Settings give
-// a bare number. Open is true where bare numbers have no unit.
-func decide(e evidence, said measure.Form, fallback measure.Unit) (form measure.Form, why []string, open bool) {
-	form = said
-	if form.Notation == measure.NoNotation || form.Notation == measure.Decimal {
-		best, most := measure.NoNotation, 0
-		for _, n := range []measure.Notation{measure.FeetInchesEighths, measure.FeetInchesFractions, measure.InchesFractions, measure.Decimal, measure.OldPrint} {
-			if c := e.texts[n]; c > most {
-				best, most = n, c
-			}
-		}
-		if most > 0 && (best == measure.FeetInchesEighths || form.Notation == measure.NoNotation) {
-			form.Notation = best
-			why = append(why, fmt.Sprintf("%d of %d figures are written in %s", most, e.total, best))
-		}
-		if form.Notation == measure.NoNotation {
-			form.Notation = measure.Decimal
+var (
+	decimalComma  = regexp.MustCompile(`^-?(\d+,(\d{1,2}|\d{4,})|0,\d+)( ?[a-z]+)?$`)
+	fractionPart  = regexp.MustCompile(`\d/(\d+)`)
+	partedFeet    = regexp.MustCompile(`^\d+ ?' ?- ?\d`)
+	leadingNought = regexp.MustCompile(`^\d+[- ]+0\d{1,2}$`)
+)
+
+// denominator is the finest part of an inch a number is whole in: 4 for 40.75;
+// 0 where it is no such part.
+func denominator(v float64) int {
+	for d := 1; d <= 64; d *= 2 {
+		if n := v * float64(d); n == float64(int64(n)) {
+			return d
 		}
 	}
-	if said.Unit != measure.NoUnit {
-		why = append(why, "its heading or caption says "+said.Unit.String())
-	} else if said.Notation != measure.NoNotation {
-		why = append(why, "its heading or caption says "+said.Notation.String())
+	return 0
+}
+
+// formatUnit is the unit that a number's own format adds to it: 0" mm".
+func formatUnit(c sheet.Cell) measure.Unit {
+	for _, part := range quotedPart.FindAllStringSubmatch(c.Format, -1) {
+		if u := measure.UnitNamed(part[1] + part[2]); u != measure.NoUnit {
+			return u
+		}
 	}
-	bare := e.numbers > 0 || e.texts[measure.Decimal] > e.marked || e.texts[measure.InchesFractions] > e.marked
-	if form.Unit != measure.NoUnit {
-		return form, why, false
+	return measure.NoUnit
+}
+
+var quotedPart = regexp.MustCompile(`"([^"]+)"|\\(["'])`)
+
+// decision is the form of a table, why, and whether the unit of its bare numbers
+// is still open.
+type decision struct {
+	form    measure.Form
+	why     []string
+	open    bool
+	parted  bool   // its feet and inches are parted by hyphens
+	dates   dated  // how its dates are read
+	against string // what its heading says and its figures do not bear out
+}
+
+// decide is the form of a table or a column, from what it says of itself and
+// from its cells. Said is what its heading or caption states, fallback the unit
+// that Settings give a bare number, coarse the quantity that is written in feet
+// as soon as in inches.
+func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) decision {
+	d := decision{form: said, parted: e.parted}
+	d.form.DecimalComma = e.comma && !e.point
+	switch {
+	case said.Unit != measure.NoUnit:
+		d.why = append(d.why, "its heading or caption says "+said.Unit.String())
+	case said.Notation != measure.NoNotation:
+		d.why = append(d.why, "its heading or caption says "+said.Notation.String())
+	}
+	d.notation(e, said)
+	if d.form.Unit == measure.NoUnit {
+		d.unit(e, fallback, coarse)
+	}
+	if d.form.Notation == measure.FeetInchesEighths && said.Unit >= measure.InMillimetres {
+		d.against, d.form.Unit = said.Unit.String(), measure.NoUnit
+	}
+	return d
+}
+
+// notation settles how the texts are written: as most of them are.
+func (d *decision) notation(e evidence, said measure.Form) {
+	best, most := measure.NoNotation, 0
+	for _, n := range []measure.Notation{measure.FeetInchesEighths, measure.FeetInchesFractions, measure.InchesFractions, measure.Decimal, measure.OldPrint} {
+		if e.texts[n] > most {
+			best, most = n, e.texts[n]
+		}
+	}
+	if best == measure.FeetInchesFractions && e.old && e.texts[measure.OldPrint] == most {
+		best = measure.OldPrint // 0-04 is 4/8: nobody writes feet and inches so
+	}
+	if best == measure.InchesFractions && e.texts[measure.Decimal] == most && e.finest < 2 {
+		best = measure.Decimal
 	}
 	switch {
-	case form.Notation == measure.FeetInchesEighths || form.Notation == measure.OldPrint:
-		return form, why, false // a bare number among these is asked about at its cell
-	case form.Notation == measure.FeetInchesFractions && e.marked > 0:
-		form.Unit = measure.InInches
-		return form, append(why, "its neighbours are in feet and inches"), false
+	case said.Notation == measure.FeetInchesFractions && best == measure.FeetInchesEighths, said.Notation == measure.NoNotation && most > 0:
+		d.form.Notation = best
+		d.why = append(d.why, fmt.Sprintf("%d of %d figures are written in %s", most, e.total, best))
+	case said.Notation == measure.NoNotation:
+		d.form.Notation = measure.Decimal
+	}
+}
+
+// unit settles the unit of bare numbers where no heading has.
+func (d *decision) unit(e evidence, fallback measure.Unit, coarse bool) {
+	set := func(u measure.Unit, why string) {
+		d.form.Unit = u
+		d.why = append(d.why, why)
+	}
+	fine := e.finest >= 8 || e.finest == 4 && !coarse
+	// The notations of feet and inches hold their own unit; a bare number among
+	// them is asked about at its cell.
+	switch n := d.form.Notation; {
+	case n == measure.FeetInchesEighths || n == measure.OldPrint:
+	case e.shown != measure.NoUnit:
+		set(e.shown, "its number formats show "+e.shown.String())
+	case fallback == measure.InFeet || fallback == measure.InInches:
+		set(fallback, "Settings say bare numbers are in "+fallback.String())
+	case n == measure.FeetInchesFractions:
+	case fine && (n == measure.InchesFractions || e.fractions == e.numbers):
+		// Nobody writes eighths of anything but inches.
+		set(measure.InInches, "fractions such as these are of inches")
+	case fallback != measure.NoUnit && n == measure.InchesFractions && e.finest > 1:
+		d.open = true // Settings say metric, and the figures are in fractions
 	case fallback != measure.NoUnit:
-		form.Unit = fallback
-		return form, append(why, "Settings say bare numbers are in "+fallback.String()), false
-	case form.Notation == measure.InchesFractions && e.texts[measure.InchesFractions] > e.texts[measure.Decimal]:
-		// Vulgar fractions are written of inches: nothing else is halved and quartered so.
-		form.Unit = measure.InInches
-		return form, append(why, "fractions are of inches"), false
-	}
-	return form, why, bare
-}
-
-// length reads one cell as a length in the form. Unread says why it could not
-// be; the reading's state is then Unread.
-func length(c sheet.Cell, form measure.Form, at source.Cell) (r source.Reading[measure.Length], unread *measure.ReadError) {
-	r = source.Reading[measure.Length]{Text: text(c), Cell: at}
-	fail := func(err error) {
-		r.State = source.Unread
-		unread, _ = err.(*measure.ReadError)
-	}
-	switch c.Kind {
-	case sheet.Number:
-		if c.Number == 0 {
-			r.State = source.Given
-			return r, nil
-		}
-		v, _, err := form.Number(c.Number)
-		if err != nil {
-			fail(err)
-			break
-		}
-		r.Value, r.State = v, source.Given
-	case sheet.Text:
-		if measure.IsDash(c.Text) {
-			r.State = source.Dash
-			break
-		}
-		v, err := form.Length(c.Text)
-		if err != nil {
-			fail(err)
-			break
-		}
-		r.Value, r.State = v, source.Given
-	case sheet.Date, sheet.Time, sheet.Fault, sheet.Bool:
-		fail(&measure.ReadError{Text: text(c), Expected: "a length"})
+		set(fallback, "Settings say bare numbers are in "+fallback.String())
 	default:
-		if c.Formula != "" {
-			fail(&measure.ReadError{Text: "=" + c.Formula, Expected: "a value: open the book and save it so that its formulas are worked out"})
-		}
+		d.open = e.numbers > 0 || e.texts[measure.Decimal] > e.marked || e.texts[measure.InchesFractions] > e.marked
 	}
-	return r, unread
-}
-
-// resolution is the smallest step in which a table's lengths are given.
-func resolution(form measure.Form, e evidence, values []measure.Length) measure.Length {
-	step := func(candidates ...measure.Length) measure.Length {
-		for _, s := range candidates {
-			odd := 0
-			for _, v := range values {
-				if v%s != 0 {
-					odd++
-				}
-			}
-			if odd*50 <= len(values) { // a slip or two does not make the table finer
-				return s
-			}
-		}
-		return candidates[len(candidates)-1]
-	}
-	switch {
-	case form.Notation != measure.Decimal:
-		return step(measure.Eighth, measure.Sixteenth, 2*measure.SixtyFourth, measure.SixtyFourth)
-	case form.Unit == measure.InInches || form.Unit == measure.InFeet:
-		if s := step(measure.Eighth, measure.Sixteenth, 2*measure.SixtyFourth, measure.SixtyFourth, 1); s > 1 {
-			return s
-		}
-	}
-	unit := form.Unit.Length()
-	if unit == 0 {
-		unit = measure.Metre
-	}
-	return max(1, unit.Times(math.Pow10(-e.decimal)))
 }

@@ -1,12 +1,14 @@
 package read
 
 import (
+	"slices"
 	"strings"
 
 	"strakebook/convert/sheet"
 )
 
-// guideSheet reads a guide kept as a sheet of the book.
+// guideSheet reads a guide kept as a sheet of the book. A guide given beside the
+// book is read before it.
 func (r *reader) guideSheet(t *records) {
 	r.tables = append(r.tables, t.found("guide"))
 	for _, row := range t.rows {
@@ -26,36 +28,74 @@ func skips(g sheet.GuideRow) bool {
 	return false
 }
 
-// guided ticks off what the guide says to leave, before anything is looked for.
-func (r *reader) guided(p *page) {
+// skipped ticks off what the guide says to leave, before anything is looked for.
+func (r *reader) skipped() {
 	for _, g := range r.guide {
-		if !strings.EqualFold(g.Sheet, p.sheet.Name) || !skips(g) {
+		if !skips(g) {
 			continue
 		}
-		top, left, bottom, right, ok := corners(g.Range)
-		if !ok {
-			top, left, bottom, right = 1, 1, p.rows, p.cols
-		}
-		for row := top; row <= min(bottom, p.rows); row++ {
-			for col := left; col <= min(right, p.cols); col++ {
-				p.use(row, col)
+		for _, p := range r.pages {
+			if !strings.EqualFold(g.Sheet, p.sheet.Name) {
+				continue
 			}
+			top, left, bottom, right, ok := corners(g.Range)
+			if !ok {
+				top, left, bottom, right = 1, 1, p.rows, p.cols
+			}
+			p.useBlock(top, left, bottom, right)
+			p.tables++
 		}
 	}
 }
 
-// guideFor is what the guide says of the table whose range meets a block.
-func (r *reader) guideFor(p *page, top, left, bottom, right int) (sheet.GuideRow, bool) {
-	for _, g := range r.guide {
-		if !strings.EqualFold(g.Sheet, p.sheet.Name) || skips(g) {
+// byGuide reads the tables that the guide gives a range and a kind, as it says,
+// before any other is looked for.
+func (r *reader) byGuide() {
+	for i, g := range r.guide {
+		kind := plainWords(g.Table)
+		if skips(g) || len(unreadFields(g)) > 0 || kind == "settings" || kind == "guide" || kind == "" {
 			continue
 		}
-		t, l, b, rt, ok := corners(g.Range)
-		if !ok || (t <= bottom && b >= top && l <= right && rt >= left) {
-			return g, true
+		top, left, bottom, right, ok := corners(g.Range)
+		if !ok {
+			continue
+		}
+		for _, p := range r.pages {
+			if !strings.EqualFold(g.Sheet, p.sheet.Name) {
+				continue
+			}
+			r.now = &r.guide[i]
+			p.within = &sheet.Range{Top: top, Left: left, Bottom: bottom, Right: right}
+			r.readAs(p, kind, g)
+			p.within, r.now = nil, nil
 		}
 	}
-	return sheet.GuideRow{}, false
+}
+
+// readAs reads what lies in a page's range as one kind of table.
+func (r *reader) readAs(p *page, kind string, g sheet.GuideRow) {
+	before := len(r.tables)
+	var lists []recordTable
+	for _, k := range recordTables() {
+		if k.name == kind {
+			lists = append(lists, k)
+		}
+	}
+	if kind == "offsets" {
+		r.pairs(p)
+	}
+	r.lists(p, lists)
+	if len(r.tables) > before || !slices.Contains([]string{"offsets", "bevels", "widths", "marks", "positions"}, kind) {
+		return
+	}
+	ways := []bool{false, true}
+	switch plainWords(g.Stations) {
+	case "across":
+		ways = []bool{false}
+	case "down":
+		ways = []bool{true}
+	}
+	r.grids(p, ways, kind)
 }
 
 // corners is a range such as B3:W14.

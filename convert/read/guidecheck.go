@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
@@ -88,16 +89,40 @@ func unreadFields(g sheet.GuideRow) []field {
 		}
 	}
 	_, _, _, _, isRange := corners(g.Range)
-	_, isUnit := bareUnit(g.Unit)
-	if !isUnit {
-		_, isUnit = saysUnit(g.Unit)
-	}
-	_, isNotation := guideForm(sheet.GuideRow{Notation: g.Notation})
-	see("table", g.Table, "offsets, bevels, strakes, rack, settings or guide", slices.Contains([]string{"offsets", "bevels", "strakes", "rack", "settings", "guide"}, plainWords(g.Table)))
+	_, isNotation := formOfGuide(sheet.GuideRow{Notation: g.Notation})
+	isNotation = isNotation || plainWords(g.Notation) == "not stated" || guideGauge(g.Notation)
+	see("table", g.Table, strings.Join(guideTables[:len(guideTables)-1], ", ")+" or "+guideTables[len(guideTables)-1], slices.Contains(guideTables, plainWords(g.Table)))
 	see("range", g.Range, "a block of cells such as B3:W14", isRange)
 	see("stations", g.Stations, "across, down or how many there are", slices.Contains([]string{"across", "down"}, plainWords(g.Stations)) || strings.Trim(g.Stations, "0123456789 ") == "")
-	see("unit", g.Unit, "feet, inches, mm, cm, m, fractions or degrees", isUnit)
+	see("unit", g.Unit, "feet, inches, mm, cm, m, fractions or degrees", isUnits(g.Unit))
 	see("notation", g.Notation, "feet-inches-eighths, old print, feet and inches, inches and fractions or decimal", isNotation)
 	see("skip", g.Skip, "yes or no", skips(g) || slices.Contains([]string{"no", "n", "false", "0"}, plainWords(g.Skip)))
 	return all
+}
+
+// guideTables is the kinds of table a guide may name.
+var guideTables = []string{"offsets", "bevels", "strakes", "rack", "settings", "widths", "marks", "hung", "positions", "guide"}
+
+// isUnits says that a guide's unit is one, or a unit for each column of a list.
+func isUnits(unit string) bool {
+	for _, part := range strings.Split(unit, ";") {
+		part = strings.TrimSpace(part)
+		if _, word, two := strings.Cut(part, " "); two {
+			part = word
+		}
+		if _, ok := bareUnit(part); !ok && plainWords(part) != "not known" {
+			return false
+		}
+	}
+	return true
+}
+
+// guideGauge says that a guide's notation is one of the ways bevels are read.
+func guideGauge(notation string) bool {
+	for g := bevel.GaugeUnstated; g <= bevel.OnOutside; g++ {
+		if plainWords(notation) == plainWords(g.String()) {
+			return true
+		}
+	}
+	return false
 }

@@ -5,11 +5,113 @@ import "strakebook/calc/finding"
 // Kinds is every kind of finding that reading makes.
 func Kinds() []*finding.Kind {
 	return []*finding.Kind{
-		LengthDate, LengthDateAsked, LengthUnread, LengthImpossible, LengthTwoWays, UnitOpen, AngleUnread, NumberUnread,
-		FormulaUnworked, SettingUnknown, SettingUnread, TableTwice, SheetUnused, CellsUnused, SheetHidden, RowsHidden, TextStruck, ConventionRead, FileLocked, NumberAsText, ShownOtherwise,
-		GuideUnread, GuideUnmet,
+		LengthDate, LengthDateAsked, LengthUnread, LengthImpossible, LengthTwoWays, LengthChosen, UnitOpen, UnitAgainst, AngleUnread, AngleTime, NumberUnread,
+		FormulaUnworked, SettingUnknown, SettingUnread, SettingTwice, TableTwice, TablesDiffer, TableUnknown, LayoutOpen,
+		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
+		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
+		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, ShownOtherwise,
+		GuideUnread, GuideUnmet, DecisionTaken,
 	}
 }
+
+// What reading finds of tables as wholes.
+var (
+	TablesDiffer = &finding.Kind{
+		Code: "table-differs", Severity: finding.Error, Title: "two copies of a table that differ",
+		Why:    "Two revisions of one table stand in the books; only the first is worked by, and it may be the wrong one.",
+		Remedy: "take the old one out, or skip it in the guide",
+	}
+	TableUnknown = &finding.Kind{
+		Code: "table-unknown", Severity: finding.Warning, Title: "figures by station that nothing explains",
+		Why:    "They may be offsets or bevels, or no part of the hull at all: taken for the wrong thing they would spoil every table.",
+		Remedy: "write over them what they are, or name the table in a guide",
+	}
+	LayoutOpen = &finding.Kind{
+		Code: "layout-open", Severity: finding.Error, Title: "table whose stations may run across or down",
+		Why:    "Read the wrong way about, every line would be a section and every section a line.",
+		Remedy: "write Station over the stations' names, or say in a guide which way they run",
+	}
+	UnitAgainst = &finding.Kind{
+		Code: "unit-against", Severity: finding.Warning, Title: "heading that names another unit than the figures are written in",
+		Why:    "The figures hold their own unit and were read by it; the heading may belong to another revision.",
+		Remedy: "put the heading right",
+	}
+	ViewOpen = &finding.Kind{
+		Code: "line-view", Severity: finding.Warning, Title: "line that may be heights or half-breadths",
+		Why:    "A line of the wrong view bends every section it crosses, so it is left out of the sections.",
+		Remedy: "write height or half-breadth beside its name, or as a title over the lines",
+	}
+	LineUnplaced = &finding.Kind{
+		Code: "line-unplaced", Severity: finding.Warning, Title: "figures whose place is not given",
+		Why:    "A figure that belongs to no line, seam or height cannot be used.",
+		Remedy: "put it beside what it belongs to",
+	}
+	ValueTwice = &finding.Kind{
+		Code: "value-twice", Severity: finding.Warning, Title: "figure given a second time",
+		Why:    "Only one of the two can be right; the first is used.",
+		Remedy: "take one of them out",
+	}
+	RowUnnamed = &finding.Kind{
+		Code: "row-unnamed", Severity: finding.Warning, Title: "row of a list without a name",
+		Why:    "What it is a row of cannot be told, so it was left.",
+		Remedy: "fill in the name, or clear the row",
+	}
+	StationUnnamed = &finding.Kind{
+		Code: "station-unnamed", Severity: finding.Warning, Title: "column of figures without a station's name",
+		Why:    "Marks are made from the stations' names: a mould without one cannot be called out.",
+		Remedy: "write the station's name over the column",
+	}
+	SpacingOpen = &finding.Kind{
+		Code: "spacing-open", Severity: finding.Error, Title: "station spacings that can be read in two ways",
+		Why:    "There is one spacing fewer than there are stations; with as many, each may be to the station before or the one after.",
+		Remedy: "leave the first cell blank where each is from the station before, the last where it is to the next",
+	}
+	PositionTwice = &finding.Kind{
+		Code: "position-twice", Severity: finding.Warning, Title: "station with two positions",
+		Why:    "A mould stands in one place only; the first position is used.",
+		Remedy: "put one of them right",
+	}
+	SettingTwice = &finding.Kind{
+		Code: "setting-twice", Severity: finding.Warning, Title: "setting given two values",
+		Why:    "Only one can hold; the first does.",
+		Remedy: "take one of them out",
+	}
+	ColumnUnused = &finding.Kind{
+		Code: "column-unused", Severity: finding.Note, Title: "column of a heading not known here",
+		Why:    "What is in it was not used.",
+		Remedy: "nothing, unless it should have been: name it as the tables of the starter book do",
+	}
+	SummaryLeft = &finding.Kind{
+		Code: "summary-left", Severity: finding.Note, Title: "the table's own summary",
+		Why:    "Totals, greatest breadths and areas are no rows of a table and were left.",
+		Remedy: "nothing",
+	}
+	NotesUnread = &finding.Kind{
+		Code: "note-unread", Severity: finding.Note, Title: "notes on figures",
+		Why:    "A note may say that a figure is in doubt: notes are carried over and not read.",
+		Remedy: "read them",
+	}
+	ConventionTwo = &finding.Kind{
+		Code: "convention-two", Severity: finding.Warning, Title: "words that state a convention two ways",
+		Why:    "Read by the wrong one, every figure is out by the same amount: neither was taken.",
+		Remedy: "strike out the one that does not hold, or set it in Settings",
+	}
+	ConventionOpen = &finding.Kind{
+		Code: "convention-open", Severity: finding.Error, Title: "convention not stated",
+		Why:    "The figures mean one thing or the other by it, and were left.",
+		Remedy: "write it over the table",
+	}
+	AngleTime = &finding.Kind{
+		Code: "angle-time", Severity: finding.Warning, Title: "bevel the spreadsheet had turned into a time of day",
+		Why:    "A typed 2:30 becomes a time; hours and minutes were read as degrees and minutes.",
+		Remedy: "check what it was read as, and write it again in a cell kept as text",
+	}
+	DecisionTaken = &finding.Kind{
+		Code: "decision-taken", Severity: finding.Note, Title: "figure decided on the Warnings sheet",
+		Why:    "The book still holds the old figure; the decision stands in its place.",
+		Remedy: "nothing, or write the figure into the table itself",
+	}
+)
 
 // What reading finds.
 var (
@@ -37,6 +139,11 @@ var (
 		Code: "length-two-ways", Severity: finding.Error, Title: "measurement that reads two ways",
 		Why:    "In the old printing 0-11 is 11 in. or 1 1/8 in.",
 		Remedy: "write it as feet-inches-eighths",
+	}
+	LengthChosen = &finding.Kind{
+		Code: "length-chosen", Severity: finding.Warning, Title: "measurement that reads two ways, told by its neighbours",
+		Why:    "In the old printing 0-11 is 11 in. or 1 1/8 in.; only one of the two lies anywhere near the line.",
+		Remedy: "check what it was read as",
 	}
 	UnitOpen = &finding.Kind{
 		Code: "unit-open", Severity: finding.Error, Title: "numbers without a unit",

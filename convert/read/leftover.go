@@ -2,33 +2,35 @@ package read
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
-	"strakebook/calc"
 	"strakebook/calc/finding"
-	"strakebook/calc/hull"
-	"strakebook/calc/measure"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
+
+// mostNamed is the most cells that a note of cells left over names one by one.
+const mostNamed = 50
 
 // leftovers notes what of a page no table used: a sheet without any, and figures
 // outside of them. Words outside of tables are titles and remarks.
 func (r *reader) leftovers(p *page) {
 	whole := source.Cell{Book: p.book.Name, Sheet: p.sheet.Name}
-	any, figures := false, []source.Cell{}
-	computed := []source.Cell{}
+	var figures, computed, noted []source.Cell
+	any, hidden := false, false
 	for row := 1; row <= p.rows; row++ {
-		for col := 1; col <= p.cols; col++ {
-			c := p.sheet.At(row, col)
-			if !filled(c) {
-				continue
-			}
+		for _, col := range p.filled[0][row] {
+			c, used := p.raw(row, col), p.used[[2]int{row, col}]
 			any = true
-			if c.NoValue && c.Kind != sheet.Empty && p.used[[2]int{row, col}] {
+			if used && c.NoValue && c.Kind != sheet.Empty {
 				computed = append(computed, p.cell(row, col))
 			}
-			if !p.used[[2]int{row, col}] && c.Kind != sheet.Text {
+			if used && c.Note != "" && c.Kind != sheet.Text {
+				noted = append(noted, p.cell(row, col))
+			}
+			hidden = hidden || used && (p.sheet.HiddenRows[row] || p.sheet.HiddenCols[col])
+			if !used && (c.Kind != sheet.Text || figure(c.Text)) {
 				figures = append(figures, p.cell(row, col))
 			}
 		}
@@ -39,22 +41,26 @@ func (r *reader) leftovers(p *page) {
 	if p.sheet.Hidden {
 		r.add(finding.Finding{Kind: SheetHidden, Cell: whole, Text: "the sheet is hidden"})
 	}
-	if len(p.used) == 0 {
-		r.add(finding.Finding{Kind: SheetUnused, Cell: whole, Text: "no table known here was found on the sheet"})
+	if p.tables == 0 {
+		text := "no table known here was found on the sheet"
+		if n := len(figures); n > 0 {
+			text += ": " + plural(n, "figure on it was", "figures on it were") + " left, at " + blocks(figures)
+		}
+		r.add(finding.Finding{Kind: SheetUnused, Cell: whole, Text: text})
 		return
 	}
 	if len(figures) > 0 {
-		r.add(finding.Finding{Kind: CellsUnused, Cell: figures[0], Also: figures[1:], Text: fmt.Sprintf("%s outside of any table, at %s", plural(len(figures), "figure lies", "figures lie"), list(figures))})
+		r.add(finding.Finding{Kind: CellsUnused, Cell: figures[0], Also: figures[1:min(len(figures), mostNamed)],
+			Text: fmt.Sprintf("%s outside of any table, at %s", plural(len(figures), "figure lies", "figures lie"), blocks(figures))})
 	}
 	if len(computed) > 0 {
 		r.add(finding.Finding{Kind: FormulaUnworked, Cell: computed[0], Also: computed[1:], Text: fmt.Sprintf("%s no result in the file and worked out here, at %s", plural(len(computed), "formula had", "formulas had"), list(computed))})
 	}
-	hidden := false
-	for at := range p.used {
-		hidden = hidden || p.sheet.HiddenRows[at[0]] || p.sheet.HiddenCols[at[1]]
+	if len(noted) > 0 {
+		r.add(finding.Finding{Kind: NotesUnread, Cell: noted[0], Also: noted[1:], Text: fmt.Sprintf("%s beside them that were not read, at %s", plural(len(noted), "figure has notes", "figures have notes"), list(noted))})
 	}
 	if hidden {
-		r.add(finding.Finding{Kind: RowsHidden, Cell: whole, Text: "a table on the sheet has hidden rows or columns"})
+		r.add(finding.Finding{Kind: RowsHidden, Cell: whole, Text: "a table on the sheet has hidden rows or columns: they were read like the others"})
 	}
 }
 
@@ -78,67 +84,67 @@ func list(cells []source.Cell) string {
 	return strings.Join(refs, ", ")
 }
 
-// scaled turns tables of fractions into lengths where Settings give the half
-// beam; else they stay pure numbers, good for fairness alone.
-func (r *reader) scaled() {
-	beam := r.rules.Hull.HalfBeam
-	for i := range r.job.Offsets {
-		o := &r.job.Offsets[i]
-		if !o.Fractions || beam == 0 {
+// block is a run of cells beside and below one another.
+type block struct{ top, left, bottom, right int }
+
+// blocks is the places of some cells, those of one sheet in order of its rows,
+// as blocks that hold them all.
+func blocks(cells []source.Cell) string {
+	var all []block
+	for _, c := range cells {
+		k := slices.IndexFunc(all, func(b block) bool {
+			return c.Row >= b.top && c.Row <= b.bottom+1 && c.Col >= b.left-1 && c.Col <= b.right+1
+		})
+		if k < 0 {
+			all = append(all, block{c.Row, c.Col, c.Row, c.Col})
 			continue
 		}
-		scale := beam.Feet() / measure.Metre.Feet()
-		for k := range o.Lines {
-			l := &o.Lines[k]
-			if l.View != hull.HalfBreadth {
-				continue
-			}
-			for v := range l.Values {
-				l.Values[v].Value = l.Values[v].Value.Times(scale)
-			}
-		}
-		o.Resolution = max(1, o.Resolution.Times(scale))
+		b := &all[k]
+		b.bottom, b.left, b.right = max(b.bottom, c.Row), min(b.left, c.Col), max(b.right, c.Col)
 	}
+	var refs []string
+	for i, b := range all {
+		if i == 8 {
+			refs = append(refs, fmt.Sprintf("and %s more", plural(len(all)-i, "place", "places")))
+			break
+		}
+		from, to := source.Cell{Row: b.top, Col: b.left}.Ref(), source.Cell{Row: b.bottom, Col: b.right}.Ref()
+		if from != to {
+			from += ":" + to
+		}
+		refs = append(refs, from)
+	}
+	return strings.Join(refs, ", ")
 }
 
-// back takes from a sheet of ours the decisions that the builder wrote on it.
-func (r *reader) back(p *page) {
-	head, cols := 0, map[string]int{}
-	for row := 1; row <= min(p.rows, 10) && head == 0; row++ {
-		for col := 1; col <= p.cols; col++ {
-			switch t := text(p.sheet.At(row, col)); t {
-			case "Where", "Decision", "Code":
-				cols[t] = col
-			}
-		}
-		if len(cols) == 3 {
-			head = row
+// dayCounts makes dates of the bare day counts among a table's figures: dates
+// whose format was changed to that of a number. They are whole, of this century,
+// and far beyond every other figure.
+func (r *reader) dayCounts(t *stationTable, rows, cols []int, cells []sheet.Cell) {
+	const from, to = 36526, 47847 // 2000 to 2030
+	most, some := 0.0, false
+	day := func(c sheet.Cell) bool {
+		return c.Kind == sheet.Number && c.Number >= from && c.Number <= to && c.Number == float64(int(c.Number))
+	}
+	for _, c := range cells {
+		switch {
+		case day(c):
+			some = true
+		case c.Kind == sheet.Number:
+			most = max(most, c.Number, -c.Number)
 		}
 	}
-	if head == 0 {
+	if !some || most*5 > from {
 		return
 	}
-	for row := head + 1; row <= p.rows; row++ {
-		decision := text(p.sheet.At(row, cols["Decision"]))
-		name, ref, ok := cutLast(text(p.sheet.At(row, cols["Where"])), "!")
-		col, line, fine := address(ref)
-		if decision == "" || !ok || !fine {
-			continue
+	for _, row := range rows {
+		for _, col := range cols {
+			c := t.see(row, col)
+			if !day(c) {
+				continue
+			}
+			c.Kind, c.Format = sheet.Date, ""
+			t.put[pair(t.swap(row, col))] = c
 		}
-		d := calc.Decision{Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}, Code: text(p.sheet.At(row, cols["Code"]))}
-		if strings.EqualFold(decision, "take") {
-			d.Take = true
-		} else {
-			d.Value = decision
-		}
-		r.job.Decisions = append(r.job.Decisions, d)
 	}
-}
-
-func cutLast(s, sep string) (before, after string, found bool) {
-	i := strings.LastIndex(s, sep)
-	if i < 0 {
-		return s, "", false
-	}
-	return s[:i], s[i+len(sep):], true
 }

@@ -47,7 +47,9 @@ func (r *reader) rack(t *records) {
 		if strings.TrimSpace(b.Mark) == "" && !b.Thickness.OK() && !b.Width.OK() && !b.Length.OK() {
 			continue
 		}
+		table.Digest += fmt.Sprint(b.Mark, b.Thickness.Value, b.Width.Value, b.Length.Value, b.Count.Value, ";")
 		r.job.Rack = append(r.job.Rack, b)
 	}
+	r.tableRead()
 	r.tables = append(r.tables, table)
 }

@@ -2,6 +2,7 @@ package read
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -11,30 +12,156 @@ import (
 	"strakebook/convert/sheet"
 )
 
-// settings reads a table of settings into the rules.
+// givenSetting is one setting as a book gives it.
+type givenSetting struct {
+	name, value, unit string
+	nameAt, valueAt   source.Cell
+}
+
+// settings takes the rows of a table of settings; they are applied when every
+// book's have been found.
 func (r *reader) settings(t *records) {
 	r.tables = append(r.tables, t.found("settings"))
 	for _, row := range t.rows {
 		name := t.text(row, "setting")
-		value, at, _ := t.see(row, "value")
-		if strings.TrimSpace(name) == "" || (value.Kind == sheet.Empty && value.Formula == "") {
+		c, at, _ := t.cell(row, "value")
+		if name == "" || !filled(c) {
 			continue
 		}
-		text := text(value)
-		if value.Kind == sheet.Number {
-			text = plainNumber(value.Number)
+		g := givenSetting{name: name, value: settingText(c), unit: t.text(row, "unit"), nameAt: t.page.cell(row, t.cols["setting"]), valueAt: at}
+		if form, ok := t.said["value"]; ok && g.unit == "" {
+			g.unit = form.Unit.String()
 		}
-		if err := r.apply(name, text, t.text(row, "unit")); err != nil {
-			r.badSetting(err, name, text, at, t.page.cell(row, t.cols["setting"]))
+		r.given = append(r.given, g)
+	}
+}
+
+// settingText is a setting's value as text: of a number all its figures, whatever
+// its format shows.
+func settingText(c sheet.Cell) string {
+	switch {
+	case c.Kind == sheet.Number:
+		if u := formatUnit(c); u != measure.NoUnit {
+			return plainNumber(c.Number) + " " + unitMark(u)
+		}
+		return plainNumber(c.Number)
+	case c.Kind == sheet.Empty:
+		return "=" + c.Formula
+	}
+	return text(c)
+}
+
+// loneSettings finds settings kept without headings: a name that is exactly that
+// of a setting, and its value in the next cell or after a colon.
+func (r *reader) loneSettings(p *page) {
+	known := map[string]bool{}
+	for _, s := range r.rules.Settings() {
+		known[settingName(s.Name)] = true
+	}
+	var all []givenSetting
+	for row := 1; row <= p.rows; row++ {
+		for _, col := range p.filled[0][row] {
+			c := p.at(row, col)
+			if c.Kind != sheet.Text {
+				continue
+			}
+			name, value, joined := strings.Cut(c.Text, ":")
+			if !joined {
+				name, value, joined = strings.Cut(c.Text, "=")
+			}
+			if !known[settingName(name)] {
+				continue
+			}
+			g := givenSetting{name: strings.TrimSpace(name), value: strings.TrimSpace(value), nameAt: p.cell(row, col), valueAt: p.cell(row, col)}
+			if next := p.at(row, col+1); g.value == "" && filled(next) {
+				g.value, g.valueAt = settingText(next), p.cell(row, col+1)
+				if form, ok := bareUnit(text(p.at(row, col+2))); ok && form.Unit != measure.NoUnit {
+					g.unit = form.Unit.String()
+				}
+			}
+			if g.value != "" && (joined || g.valueAt != g.nameAt) {
+				all = append(all, g)
+			}
 		}
 	}
+	for _, g := range all {
+		// Units and the like are said of a table too: alone they are no settings.
+		if name := settingName(g.name); len(all) < 3 && (name == "units" || name == "date" || name == "paper") {
+			continue
+		}
+		p.use(g.nameAt.Row, g.nameAt.Col)
+		p.use(g.valueAt.Row, g.valueAt.Col)
+		if g.unit != "" {
+			p.use(g.valueAt.Row, g.valueAt.Col+1)
+		}
+		p.tables++
+		r.given = append(r.given, g)
+	}
+}
+
+// apply sets the rules as the books give them: the unit of bare numbers first,
+// since other settings may be such. A setting given twice is reported.
+func (r *reader) apply() {
+	order := slices.Clone(r.given)
+	slices.SortStableFunc(order, func(a, b givenSetting) int {
+		x, y := settingName(a.name) == "bare numbers", settingName(b.name) == "bare numbers"
+		switch {
+		case x == y:
+			return 0
+		case x:
+			return -1
+		}
+		return 1
+	})
+	first := map[string]givenSetting{}
+	for _, g := range order {
+		name := settingName(g.name)
+		if f, again := first[name]; again {
+			if f.value != g.value || f.unit != g.unit {
+				r.add(finding.Finding{Kind: SettingTwice, Cell: g.valueAt, Also: []source.Cell{f.valueAt}, Reads: g.value, Suggests: f.value,
+					Text: fmt.Sprintf("setting %q is %q here and %q before: the first holds", name, g.value, f.value)})
+			}
+			continue
+		}
+		first[name] = g
+		if err := r.applyOne(g); err != nil {
+			r.badSetting(err, g.name, g.value, g.valueAt, g.nameAt)
+		}
+	}
+}
+
+// applyOne sets one rule from a book. A bare number that is to be a length needs
+// a unit: beside it, in it, or that of bare numbers; fractions are of inches.
+func (r *reader) applyOne(g givenSetting) error {
+	unit := g.unit
+	for _, s := range r.rules.Settings() {
+		if settingName(s.Name) != settingName(g.name) || s.Value.Unit() != "in" || strings.TrimSpace(unit) != "" {
+			continue
+		}
+		n := measure.Notations(g.value)
+		bare := len(n) > 0 && (n[0] == measure.Decimal || n[0] == measure.InchesFractions && !strings.Contains(g.value, "/"))
+		if v, err := measure.ParseNumber(g.value); bare && err == nil && v != 0 && measure.MarkedUnit(g.value) == measure.NoUnit {
+			if r.rules.Yard.Bare == measure.NoUnit {
+				return openUnit{}
+			}
+			unit = r.rules.Yard.Bare.String()
+		}
+	}
+	return Apply(r.rules.Settings(), g.name, g.value, unit)
+}
+
+// openUnit is a length without a unit.
+type openUnit struct{}
+
+func (openUnit) Error() string {
+	return "is a number without a unit: write the unit beside it"
 }
 
 // set applies the command line's settings, over what the book says.
 func (r *reader) set(given []string) {
 	for _, s := range given {
 		name, value, _ := strings.Cut(s, "=")
-		if err := r.apply(name, value, ""); err != nil {
+		if err := Apply(r.rules.Settings(), name, value, ""); err != nil {
 			r.badSetting(err, name, value, source.Cell{}, source.Cell{})
 		}
 	}
@@ -43,29 +170,25 @@ func (r *reader) set(given []string) {
 // unknown is a setting of a name not known, and the nearest that is.
 type unknown struct{ nearest string }
 
-func (u unknown) Error() string { return "no setting has that name" }
-
-// apply sets one rule by its name. A unit beside the value is part of it.
-func (r *reader) apply(name, value, unit string) error {
-	return Apply(r.rules.Settings(), name, value, unit)
+// Error is the fault and the nearest name.
+func (u unknown) Error() string {
+	if u.nearest == "" {
+		return "no setting has that name"
+	}
+	return fmt.Sprintf("no setting has that name; the nearest is %q", u.nearest)
 }
 
 // Apply sets one of the settings by its name. A unit beside the value is part of
-// it where the setting is a length. Its errors say what was expected, and the
-// nearest name where none is the one given.
+// it. Its errors say what was expected, and the nearest name where none is the
+// one given.
 func Apply(all []setting.Setting, name, value, unit string) error {
 	want := settingName(name)
-	nearest, least := "", 4
+	nearest, least := "", max(2, len(want)/3+1)
 	for _, s := range all {
-		if s.Name == want {
-			if s.Value.Unit() == "in" && unit != "" && measure.MarkedUnit(value) == measure.NoUnit {
-				if form, ok := bareUnit(unit); ok && form.Unit != measure.NoUnit {
-					value += map[measure.Unit]string{measure.InFeet: " ft", measure.InInches: " in", measure.InMillimetres: " mm", measure.InCentimetres: " cm", measure.InMetres: " m"}[form.Unit]
-				}
-			}
-			return s.Value.Set(value)
+		if settingName(s.Name) == want {
+			return s.SetIn(value, unit)
 		}
-		if d := distance(want, s.Name); d < least {
+		if d := distance(want, settingName(s.Name)); d < least {
 			nearest, least = s.Name, d
 		}
 	}
@@ -76,13 +199,14 @@ func settingName(name string) string {
 	return strings.Join(strings.Fields(strings.ToLower(strings.NewReplacer("_", " ", "-", " ", ":", " ").Replace(measure.Fold(name)))), " ")
 }
 
+// unitMark is a unit as it is written after a number.
+func unitMark(u measure.Unit) string {
+	return map[measure.Unit]string{measure.InFeet: "ft", measure.InInches: "in", measure.InMillimetres: "mm", measure.InCentimetres: "cm", measure.InMetres: "m"}[u]
+}
+
 func (r *reader) badSetting(err error, name, value string, at, nameAt source.Cell) {
 	if u, ok := err.(unknown); ok {
-		f := finding.Finding{Kind: SettingUnknown, Cell: nameAt, Reads: name, Text: fmt.Sprintf("there is no setting named %q", name)}
-		if u.nearest != "" {
-			f.Suggests = u.nearest
-		}
-		r.add(f)
+		r.add(finding.Finding{Kind: SettingUnknown, Cell: nameAt, Reads: name, Suggests: u.nearest, Text: fmt.Sprintf("there is no setting named %q", name)})
 		return
 	}
 	r.add(finding.Finding{Kind: SettingUnread, Cell: at, Reads: value, Text: fmt.Sprintf("setting %q %v", settingName(name), err)})

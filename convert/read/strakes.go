@@ -15,60 +15,98 @@ import (
 
 // column is how the lengths of one column are written.
 type column struct {
-	form   measure.Form
-	open   bool
-	digest evidence
+	decision
+	places int // most places after the point of its numbers
 }
 
-// lengths decides each length column of a table by itself.
+// lengths decides each length column of a table by itself; one that says nothing
+// of its unit is in that of its neighbour, thickness and width alike.
 func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[string]column {
 	all := map[string]column{}
+	said, two := r.formOf(t.page, nil, t.caption)
+	if two {
+		said = measure.Form{}
+	}
 	for _, f := range fields {
 		if _, ok := t.cols[f]; !ok {
 			continue
 		}
+		own := said
+		if form, ok := t.said[f]; ok {
+			own = form
+		}
+		if r.now != nil {
+			if form, ok := fieldOfGuide(*r.now, f); ok {
+				own = form
+			}
+		}
 		e := weigh(t.column(f))
-		form, why, open := decide(e, t.said[f], r.bare)
-		all[f] = column{form, open, e}
-		if open {
-			r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.cols[f]),
-				Text: fmt.Sprintf("the column %q of the %s holds numbers without a unit", text(t.page.sheet.At(t.head, t.cols[f])), table.Table)})
-		}
-		for _, w := range why {
-			table.Evidence = append(table.Evidence, f+": "+w)
-		}
-		if table.Unit == "" && form.Unit != measure.NoUnit {
-			table.Unit = form.Unit.String()
-		}
-		if form.Notation > 0 && (table.Notation == "" || f == "length") {
-			table.Notation = form.Notation.String()
+		all[f] = column{decide(e, own, r.bare, f != "thickness" && f != "width"), e.decimal}
+	}
+	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}} {
+		c, ok := all[pair[0]]
+		by, fine := all[pair[1]]
+		if ok && fine && c.open && !by.open && by.form.Unit != measure.NoUnit {
+			c.open, c.form.Unit = false, by.form.Unit
+			c.why = append(c.why, "its neighbour, the "+pair[1]+", is in "+by.form.Unit.String())
+			all[pair[0]] = c
 		}
 	}
+	var units []string
+	for _, f := range fields {
+		c, ok := all[f]
+		if !ok {
+			continue
+		}
+		if c.open {
+			r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.cols[f]),
+				Text: fmt.Sprintf("the column %q of the %s holds numbers without a unit", t.heads[t.cols[f]], table.Table)})
+		}
+		if c.against != "" {
+			r.add(finding.Finding{Kind: UnitAgainst, Cell: t.page.cell(t.head, t.cols[f]), Reads: c.against,
+				Text: fmt.Sprintf("the heading says %s, and the figures are written in %s", c.against, c.form.Notation)})
+		}
+		for _, w := range c.why {
+			table.Evidence = append(table.Evidence, f+": "+w)
+		}
+		if c.form.Unit != measure.NoUnit {
+			units = append(units, f+" "+c.form.Unit.String())
+		}
+		if c.form.Notation > 0 && (table.Notation == "" || f == "length") {
+			table.Notation = c.form.Notation.String()
+		}
+	}
+	table.Unit = oneUnit(units)
 	return all
+}
+
+// oneUnit is the units of some columns as show prints them: one word where they
+// are alike.
+func oneUnit(units []string) string {
+	word := ""
+	for i, u := range units {
+		_, w, _ := strings.Cut(u, " ")
+		if i > 0 && w != word {
+			return strings.Join(units, "; ")
+		}
+		word = w
+	}
+	return word
 }
 
 // length reads one length field of a record. Where its column's unit is open it
 // is unread, and the column has been reported.
 func (r *reader) length(t *records, row int, field string, cols map[string]column, what string) source.Reading[measure.Length] {
-	c, at, ok := t.see(row, field)
+	c, at, ok := t.cell(row, field)
 	if !ok {
 		return source.Reading[measure.Length]{}
 	}
-	v, unread := length(c, cols[field].form, at)
-	switch {
-	case unread == nil:
-	case unread.Fault == measure.UnitOpen && cols[field].open:
-	case c.Kind == sheet.Date || c.Kind == sheet.Time:
-		r.dateAsked(what, c, at, cols[field].form)
-	default:
-		r.unreadable(what, v, unread)
-	}
-	return v
+	return r.lengthAt(c, cols[field].decision, at, what)
 }
 
 // number reads a bare number field.
 func (r *reader) number(t *records, row int, field, what string) source.Reading[float64] {
-	c, at, ok := t.see(row, field)
+	c, at, ok := t.cell(row, field)
 	v := source.Reading[float64]{Text: text(c), Cell: at}
 	if !ok {
 		return v
@@ -108,15 +146,22 @@ func (r *reader) count(t *records, row int, field, what string) source.Reading[i
 	return out
 }
 
-// strakes reads a list of strakes. An empty skin or side is that of the row
-// above, as lists are often kept.
+// strakes reads a list of strakes. An empty skin is that of the row above, as
+// lists are often kept.
 func (r *reader) strakes(t *records) {
 	table := t.found("strakes")
 	cols := r.lengths(t, &table, "thickness", "width", "length", "start")
-	skin := skinOf(r.caption(t.page, t.head, t.left))
+	skin := hull.Skin("")
+	for _, c := range t.caption {
+		if skin = r.skinIn(c); skin != "" {
+			break
+		}
+	}
+	widths := r.widthColumns(t)
 	for _, row := range t.rows {
-		name := strings.TrimSpace(t.text(row, "strake"))
+		name := t.text(row, "strake")
 		if name == "" {
+			r.unnamed(t, row, "strake")
 			continue
 		}
 		if s := skinOf(t.text(row, "skin")); s != "" {
@@ -137,15 +182,63 @@ func (r *reader) strakes(t *records) {
 			Slope:     r.slope(t, row, what("scarf slope")),
 		}
 		s.Clear = r.clear(t, row, cols, what("stretch without joints"))
-		table.Digest += fmt.Sprint(s.Name, s.Skin, s.Side, s.Length.Value, ";")
+		s.Widths, s.WidthAt = widths(row, what("width"))
+		table.Digest += fmt.Sprint(s.Name, s.Skin, s.Side, s.Thickness.Value, s.Width.Value, s.Length.Value, ";")
 		r.job.Strakes = append(r.job.Strakes, s)
 	}
+	r.tableRead()
 	r.tables = append(r.tables, table)
+}
+
+// unnamed reports a row of a list that does not say what it is a row of.
+func (r *reader) unnamed(t *records, row int, field string) {
+	r.add(finding.Finding{Kind: RowUnnamed, Cell: t.page.cell(row, t.cols[field]), Text: fmt.Sprintf("a row of the %s names no %s and was left", t.kind.name, field)})
+}
+
+// widthColumns reads the widths by station of a list of strakes that has the
+// stations among its headings.
+func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.Reading[measure.Length], []hull.Station) {
+	if len(t.names) == 0 {
+		return func(int, string) ([]source.Reading[measure.Length], []hull.Station) { return nil, nil }
+	}
+	var cells []sheet.Cell
+	for _, row := range t.rows {
+		for _, n := range t.names {
+			cells = append(cells, t.page.at(row, n.col))
+		}
+	}
+	said, ok := t.said["width"]
+	if !ok {
+		said, _ = r.formOf(t.page, nil, t.caption)
+	}
+	for col, h := range t.heads {
+		if form, ok := headUnit(h); ok && r.words.has(h, "width") && col == t.names[0].col {
+			said = form
+		}
+	}
+	d := decide(weigh(cells), said, r.bare, false)
+	if d.open {
+		r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.names[0].col), Text: "the widths by station are numbers without a unit"})
+	}
+	return func(row int, what string) (all []source.Reading[measure.Length], at []hull.Station) {
+		any := false
+		for _, n := range t.names {
+			c := t.page.raw(row, n.col)
+			t.page.use(row, n.col)
+			any = any || filled(c)
+			all = append(all, r.lengthAt(c, d, t.page.cell(row, n.col), what+" at station "+n.text))
+			at = append(at, hull.Station{Name: n.text, Transom: n.transom, Cell: t.page.cell(t.head, n.col)})
+		}
+		if !any {
+			return nil, nil
+		}
+		return all, at
+	}
 }
 
 // slope reads a scarf's slope: 12, 12:1, 1:12, 12 to 1, 1 in 12.
 func (r *reader) slope(t *records, row int, what string) source.Reading[float64] {
-	c, at, ok := t.see(row, "slope")
+	c, at, ok := t.cell(row, "slope")
 	if ok && c.Kind == sheet.Text {
 		if m := slopeText.FindStringSubmatch(strings.ToLower(measure.Fold(c.Text))); m != nil {
 			a, _ := strconv.ParseFloat(m[1], 64)
@@ -162,11 +255,14 @@ var slopeText = regexp.MustCompile(`^(\d+(?:\.\d+)?) ?(?:: ?|to |in )(\d+(?:\.\d
 
 // clear reads the stretches in which no joint may fall: "12-0-0 to 16-0-0".
 func (r *reader) clear(t *records, row int, cols map[string]column, what string) []hull.Reach {
-	c, at, ok := t.see(row, "clear")
+	c, at, ok := t.cell(row, "clear")
 	if !ok || c.Kind == sheet.Empty || measure.IsDash(c.Text) {
 		return nil
 	}
 	form := cols["length"].form
+	if f, ok := t.said["clear"]; ok {
+		form = f
+	}
 	var all []hull.Reach
 	for _, one := range strings.FieldsFunc(c.Text, func(r rune) bool { return r == ';' }) {
 		from, to, ok := strings.Cut(measure.Fold(one), " to ")

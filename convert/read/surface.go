@@ -2,6 +2,7 @@ package read
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -11,38 +12,89 @@ import (
 	"strakebook/calc/source"
 )
 
-// surface is the surface that a table's own words say its figures are to.
-func (r *reader) surface(words string, at source.Cell) hull.Surface {
-	t := strings.ToLower(measure.Fold(words))
-	s := hull.SurfaceUnstated
-	switch {
-	case strings.Contains(t, "between the skins"), strings.Contains(t, "between skins"):
-		s = hull.BetweenSkins
-	case strings.Contains(t, "outside of plank"), strings.Contains(t, "outside of skin"), strings.Contains(t, "to outside"):
-		s = hull.OutsidePlanking
-	case strings.Contains(t, "inside of plank"), strings.Contains(t, "inside of strip"), strings.Contains(t, "to inside"), strings.Contains(t, "on the moulds"):
-		s = hull.InsidePlanking
+// phrase is words that state a convention.
+type phrase[T any] struct {
+	re *regexp.Regexp
+	is T
+}
+
+var surfaces = []phrase[hull.Surface]{
+	{regexp.MustCompile(`\bbetween (the )?(two )?skins\b`), hull.BetweenSkins},
+	{regexp.MustCompile(`\b(to|is|are) (the )?outside( face)?( of| the)*( finished)? (plank|skin|hull|shell)|\bto (the )?outside$|\bto (the )?outside[,;.]|\boutside of plank(s|ing)\b`), hull.OutsidePlanking},
+	{regexp.MustCompile(`\b(to|is|are) (the )?inside( face)?( of| the)* (plank|skin|strip|shell)|\bto (the )?inside$|\bto (the )?inside[,;.]|\binside of (plank(s|ing)|strips?)\b|\bon the moulds\b|\bmoulded offsets\b`), hull.InsidePlanking},
+}
+
+var gauges = []phrase[bevel.Gauge]{
+	{regexp.MustCompile(`\boff square\b`), bevel.OffSquare},
+	{regexp.MustCompile(`\b(gauge|stock)\b.*\b(inside face|on the skin)\b`), bevel.OnInside},
+	{regexp.MustCompile(`\b(gauge|stock)\b.*\boutside face\b`), bevel.OnOutside},
+}
+
+var planes = []phrase[bool]{
+	{regexp.MustCompile(`\b(station plane|plane of the stations?)\b`), true},
+	{regexp.MustCompile(`\bsquare to the (\w+ )?(edge|seam)\b`), false},
+}
+
+// saidOf is what the words over a table and about its sheet state of a
+// convention, and the words; two where they state different things.
+func saidOf[T comparable](all []phrase[T], words []string) (is T, by string, two bool) {
+	var none T
+	for _, w := range words {
+		t := strings.ToLower(measure.Fold(w))
+		if strings.Contains(t, " not ") {
+			continue
+		}
+		for _, p := range all {
+			if !p.re.MatchString(t) {
+				continue
+			}
+			if by != "" && p.is != is {
+				return none, by, true
+			}
+			is, by = p.is, w
+		}
 	}
-	if s != hull.SurfaceUnstated {
+	return is, by, false
+}
+
+// wordsAbout is the words that may state a convention of a table: its headings,
+// its caption, and the titles and remarks of its sheet.
+func (t *stationTable) wordsAbout() []string {
+	all := append(t.ownWords(), t.caption...)
+	return append(all, t.sheetWords()...)
+}
+
+// surface is the surface that a book's own words say a table's offsets are to.
+func (r *reader) surface(t *stationTable, at source.Cell) hull.Surface {
+	return r.surfaceOf(t.wordsAbout(), at)
+}
+
+// surfaceOf is the surface that words about some offsets say they are to.
+func (r *reader) surfaceOf(words []string, at source.Cell) hull.Surface {
+	s, _, two := saidOf(surfaces, words)
+	switch {
+	case two:
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the surface of the offsets name two"})
+	case s != hull.SurfaceUnstated:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the offsets are to the %s", s)})
 	}
 	return s
 }
 
-// gaugeOf is what a table's own words say its readings stand for.
-func (r *reader) gaugeOf(words string, at source.Cell) bevel.Gauge {
-	t := strings.ToLower(measure.Fold(words))
-	g := bevel.GaugeUnstated
+// gauge is what a book's own words say its bevels stand for, and whether they
+// were lifted in the plane of the station.
+func (r *reader) gauge(t *stationTable, at source.Cell) (bevel.Gauge, bool) {
+	words := t.wordsAbout()
+	g, _, two := saidOf(gauges, words)
 	switch {
-	case strings.Contains(t, "off square"):
-		g = bevel.OffSquare
-	case strings.Contains(t, "gauge") && strings.Contains(t, "inside face"):
-		g = bevel.OnInside
-	case strings.Contains(t, "gauge") && strings.Contains(t, "outside face"):
-		g = bevel.OnOutside
-	}
-	if g != bevel.GaugeUnstated {
+	case two:
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about how bevels are read say two things"})
+	case g != bevel.GaugeUnstated:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the bevels are read: %s", g)})
 	}
-	return g
+	inStation, by, two := saidOf(planes, words)
+	if inStation && by != "" && !two {
+		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: "the book says the bevels were lifted in the plane of the station"})
+	}
+	return g, inStation && !two
 }

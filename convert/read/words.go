@@ -2,6 +2,7 @@ package read
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"strakebook/calc/measure"
@@ -10,23 +11,35 @@ import (
 
 // words is the meanings a heading may have, from templates/headings.csv.
 type words struct {
-	meaning map[string]string // folded heading -> meaning
-	order   []string          // every heading word, longest first
+	meaning map[string]string // plain words of a heading -> meaning
+	longest int               // most words in one heading
+	seen    map[string][]hit  // texts already looked through
 }
 
-// newWords reads the list of heading words: meaning, and words apart by
-// semicolons. A word may stand under one meaning only.
-func newWords(text string) words {
-	w := words{meaning: map[string]string{}}
-	for _, line := range strings.Split(text, "\n")[1:] {
+// hit is a known word found in a text.
+type hit struct {
+	meaning string
+	from    int // its words, counted from nought
+	to      int
+}
+
+// newWords reads the list of heading words: a meaning, and its words apart by
+// semicolons. A word stands under one meaning only: the first.
+func newWords(text string) *words {
+	w := &words{meaning: map[string]string{}, seen: map[string][]hit{}}
+	for i, line := range strings.Split(text, "\n") {
 		meaning, list, ok := strings.Cut(strings.TrimSpace(line), ",")
-		if !ok {
+		if !ok || i == 0 {
 			continue
 		}
 		for _, word := range strings.Split(strings.Trim(list, `"`), ";") {
-			if word = plainWords(word); word != "" && w.meaning[word] == "" {
-				w.meaning[word] = meaning
-				w.order = append(w.order, word)
+			t := tokens(word)
+			if len(t) == 0 {
+				continue
+			}
+			if key := strings.Join(t, " "); w.meaning[key] == "" {
+				w.meaning[key] = meaning
+				w.longest = max(w.longest, len(t))
 			}
 		}
 	}
@@ -34,106 +47,120 @@ func newWords(text string) words {
 }
 
 var (
-	brackets   = regexp.MustCompile(`[\(\[][^\)\]]*[\)\]]`)
-	notLetters = regexp.MustCompile(`[^a-z0-9/' .-]+`)
-	unitTail   = regexp.MustCompile(`[ ,]+(in|ins|inches|mm|cm|m|ft|feet|deg|degrees|ft-in-8ths|f-i-e)\.?$`)
+	inBrackets = regexp.MustCompile(`[\(\[][^\)\]]*[\)\]]`)
+	apart      = regexp.MustCompile(`[^a-z0-9/'.]+`)
+	lettered   = regexp.MustCompile(`([a-z'])(\d)`)
 )
+
+// tokens is a text as plain words: lower case, without punctuation but for the
+// point within a number, "WL3" as wl and 3, "w.l." as wl.
+func tokens(text string) []string {
+	t := strings.ToLower(measure.Fold(text))
+	t = strings.ReplaceAll(t, "°", " deg ")
+	t = apart.ReplaceAllString(t, " ")
+	t = lettered.ReplaceAllString(t, "$1 $2")
+	var all []string
+	for _, f := range strings.Fields(t) {
+		if f = unpoint(f); f != "" {
+			all = append(all, f)
+		}
+	}
+	return all
+}
+
+// unpoint takes the points out of a word but for those between figures.
+func unpoint(word string) string {
+	if !strings.Contains(word, ".") {
+		return strings.Trim(word, "'/")
+	}
+	var b strings.Builder
+	for i := range len(word) {
+		if word[i] == '.' && !(i > 0 && digit(word[i-1]) && i+1 < len(word) && digit(word[i+1])) {
+			continue
+		}
+		b.WriteByte(word[i])
+	}
+	return strings.Trim(b.String(), "'/")
+}
+
+func digit(b byte) bool { return b >= '0' && b <= '9' }
 
 // plainWords is a heading without its case, its brackets and its punctuation.
 func plainWords(text string) string {
-	t := strings.ToLower(measure.Fold(text))
-	t = brackets.ReplaceAllString(t, " ")
-	t = strings.ReplaceAll(t, "°", " deg")
-	t = notLetters.ReplaceAllString(t, " ")
-	t = strings.Join(strings.Fields(t), " ")
-	return strings.Trim(t, " .:-")
+	return strings.Join(tokens(inBrackets.ReplaceAllString(text, " ")), " ")
 }
 
+// qualifiers is the words that may stand before the name of a quantity and
+// change nothing of what it is.
+var qualifiers = []string{"plank", "planks", "strake", "strakes", "strip", "strips", "board", "boards", "stock", "rough", "finished", "nominal", "actual", "overall", "full", "greatest", "max", "maximum", "mean"}
+
+// quantities is the meanings that a qualifier may stand before.
+var quantities = []string{"thickness", "width", "length", "count", "species"}
+
 // of is the meaning of a cell that is a heading and nothing else; "" for none.
-func (w words) of(c sheet.Cell) string {
+func (w *words) of(c sheet.Cell) string {
 	if c.Kind != sheet.Text {
 		return ""
 	}
-	t := plainWords(c.Text)
-	if m := w.meaning[t]; m != "" {
-		return m
-	}
-	return w.meaning[strings.Trim(unitTail.ReplaceAllString(t, ""), " .:-")]
+	return w.heading(c.Text)
 }
 
-// first is the meaning of the heading word that a text begins with, and the rest
-// of it: "WL 2" is a waterline and 2.
-func (w words) first(text string) (meaning, rest string) {
-	t := plainWords(text)
-	best := ""
-	for word, m := range w.meaning {
-		if len(word) > len(best) && strings.HasPrefix(t, word) && (len(t) == len(word) || !letter(t[len(word)])) {
-			best, meaning = word, m
+// heading is the meaning of a text that is a heading and nothing else.
+func (w *words) heading(text string) string {
+	for _, t := range [][]string{tokens(inBrackets.ReplaceAllString(text, " ")), tokens(text)} {
+		if m := w.meaning[strings.Join(t, " ")]; m != "" {
+			return m
 		}
-	}
-	return meaning, strings.Trim(strings.TrimPrefix(t, best), " .:-")
-}
-
-func letter(b byte) bool { return b >= 'a' && b <= 'z' }
-
-// has says that a text holds a word of a meaning.
-func (w words) has(text string, meanings ...string) bool {
-	t := " " + plainWords(text) + " "
-	for word, m := range w.meaning {
-		if len(word) < 2 {
+		t = withoutUnit(t)
+		if len(t) == 0 || len(t) > 6 {
 			continue
 		}
-		for _, want := range meanings {
-			if m == want && strings.Contains(t, " "+word+" ") {
-				return true
+		if m := w.meaning[strings.Join(t, " ")]; m != "" {
+			return m
+		}
+		if slices.Contains(qualifiers, t[0]) {
+			if m := w.meaning[strings.Join(t[1:], " ")]; slices.Contains(quantities, m) {
+				return m
 			}
 		}
 	}
-	return false
+	return ""
 }
 
-// unitWords are the ways a heading or caption says its unit.
-var unitWords = []struct {
-	re   *regexp.Regexp
-	form measure.Form
-}{
-	{regexp.MustCompile(`feet[ ,-]+inches[ ,-]+(and )?(eighths|8ths)|ft[ .,-]+ins?[ .,-]+(eighths|8ths)|f-i-e|ft-in-8ths`), measure.Form{Unit: measure.NoUnit, Notation: measure.FeetInchesEighths}},
-	{regexp.MustCompile(`\b(dimensionless|fractions? of (the )?(half[- ]beam|beam|b/2|maximum|max)|as fractions|fractions)\b`), measure.Form{Unit: measure.Fractions, Notation: measure.Decimal}},
-	{regexp.MustCompile(`\b(mm|millimet(er|re)s?)\b`), measure.Form{Unit: measure.InMillimetres, Notation: measure.Decimal}},
-	{regexp.MustCompile(`\b(cm|centimet(er|re)s?)\b`), measure.Form{Unit: measure.InCentimetres, Notation: measure.Decimal}},
-	{regexp.MustCompile(`\b(metres?|meters?)\b|\(m\)|, m$`), measure.Form{Unit: measure.InMetres, Notation: measure.Decimal}},
-	{regexp.MustCompile(`\b(inches|inch|ins)\b|\bin\.(\s|$|\))|\(in\)|, in$|"$`), measure.Form{Unit: measure.InInches}},
-	{regexp.MustCompile(`\b(decimal feet|feet|foot)\b|\(ft\.?\)|, ft\.?$|\bft\.(\s|$)`), measure.Form{Unit: measure.InFeet}},
-}
-
-// saysUnit is the unit or notation that a heading or caption states.
-func saysUnit(text string) (measure.Form, bool) {
-	t := strings.ToLower(measure.Fold(text))
-	for _, u := range unitWords {
-		if u.re.MatchString(t) {
-			return u.form, true
+// in is every known word in a text, from its start on, the longest first where
+// two begin together. Words of one letter count only where they are all there is.
+func (w *words) in(text string) []hit {
+	if found, ok := w.seen[text]; ok {
+		return found
+	}
+	t := tokens(text)
+	var all []hit
+	for i := 0; i < len(t); {
+		n := min(w.longest, len(t)-i)
+		for ; n > 0; n-- {
+			key := strings.Join(t[i:i+n], " ")
+			if m := w.meaning[key]; m != "" && (len(key) > 1 || len(t) == 1) {
+				all = append(all, hit{m, i, i + n})
+				break
+			}
 		}
+		i += max(1, n)
 	}
-	return measure.Form{}, false
+	w.seen[text] = all
+	return all
 }
 
-// bareUnit is the unit that a cell of a unit row states and nothing else.
-func bareUnit(text string) (measure.Form, bool) {
-	switch strings.Trim(strings.ToLower(measure.Fold(text)), "()[] .") {
-	case "in", "ins", "inch", "inches", `"`:
-		return measure.Form{Unit: measure.InInches}, true
-	case "ft", "feet", "foot", "'":
-		return measure.Form{Unit: measure.InFeet}, true
-	case "mm":
-		return measure.Form{Unit: measure.InMillimetres}, true
-	case "cm":
-		return measure.Form{Unit: measure.InCentimetres}, true
-	case "m":
-		return measure.Form{Unit: measure.InMetres}, true
-	case "ft-in-8ths", "f-i-e", "feet-inches-eighths", "ft-in-8":
-		return measure.Form{Notation: measure.FeetInchesEighths}, true
-	case "deg", "degrees", "°", "each", "to 1", "pcs", "a side", "n":
-		return measure.Form{}, true
+// has says that a text holds a word of one of the meanings.
+func (w *words) has(text string, meanings ...string) bool {
+	return slices.ContainsFunc(w.in(text), func(h hit) bool { return slices.Contains(meanings, h.meaning) })
+}
+
+// first is the meaning of the heading word that a text begins with, and the rest
+// of its words: "WL 2" is a waterline and 2.
+func (w *words) first(text string) (meaning, rest string) {
+	t := tokens(text)
+	if hits := w.in(text); len(hits) > 0 && hits[0].from == 0 {
+		return hits[0].meaning, strings.Join(t[hits[0].to:], " ")
 	}
-	return measure.Form{}, false
+	return "", strings.Join(t, " ")
 }

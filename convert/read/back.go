@@ -1,0 +1,139 @@
+package read
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"strakebook/calc"
+	"strakebook/calc/finding"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// ours says that a sheet is one of those we write.
+func ours(b *sheet.Book, name string) bool {
+	for _, n := range b.Names {
+		if n.Sheet == name && strings.HasPrefix(n.Name, sheet.OursPrefix) {
+			return true
+		}
+	}
+	return false
+}
+
+// warned is one row of a Warnings sheet of ours that was decided on.
+type warned struct {
+	decision calc.Decision
+	suggests string
+}
+
+// back takes from a sheet of ours the decisions that the builder wrote on it.
+func (r *reader) back(p *page) {
+	head, cols := 0, map[string]int{}
+	for row := 1; row <= min(p.rows, 10) && head == 0; row++ {
+		for _, col := range p.filled[0][row] {
+			switch t := text(p.sheet.At(row, col)); t {
+			case "Where", "Decision", "Code", "Suggests":
+				cols[t] = col
+			}
+		}
+		if cols["Where"] > 0 && cols["Decision"] > 0 && cols["Code"] > 0 {
+			head = row
+		}
+	}
+	if head == 0 {
+		return
+	}
+	for row := head + 1; row <= p.rows; row++ {
+		at := func(field string) string { return text(p.sheet.At(row, cols[field])) }
+		decision, code := at("Decision"), at("Code")
+		name, ref, ok := cutLast(at("Where"), "!")
+		col, line, fine := address(ref)
+		if decision == "" && code == DecisionTaken.Code {
+			decision = "take" // as decided before: it holds until it is changed
+		}
+		if decision == "" || !ok || !fine {
+			continue
+		}
+		d := calc.Decision{Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}, Code: code}
+		if strings.EqualFold(decision, "take") {
+			d.Take = true
+		} else {
+			d.Value = decision
+		}
+		r.job.Decisions = append(r.job.Decisions, d)
+		r.decided = append(r.decided, warned{d, at("Suggests")})
+	}
+}
+
+// leave is the words by which a builder lets a figure stand as it is.
+var leave = []string{"leave", "keep", "stands", "ok", "as is", "right", "undo"}
+
+// decide puts what the builder decided in place of what the cells hold, before
+// anything is read of them.
+func (r *reader) decide() {
+	for _, w := range r.decided {
+		d := w.decision
+		value := d.Value
+		if d.Take {
+			value = firstSuggested(w.suggests)
+		}
+		p := r.pageAt(d.Cell)
+		if p == nil || value == "" || oneOf(value, leave) {
+			continue
+		}
+		was := p.raw(d.Cell.Row, d.Cell.Col)
+		p.put[[2]int{d.Cell.Row, d.Cell.Col}] = sheet.Cell{Kind: sheet.Text, Text: value}
+		if !filled(was) { // a blank that was filled in
+			p.fill(d.Cell.Row, d.Cell.Col)
+		}
+		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value,
+			Text: fmt.Sprintf("read as %q, as decided on the Warnings sheet", value)})
+	}
+}
+
+// explained is the words in brackets after a suggestion.
+var explained = regexp.MustCompile(` *\([^)]*\)`)
+
+// firstSuggested is the first of several suggestions, without why it is made.
+func firstSuggested(suggests string) string {
+	first, _, _ := strings.Cut(suggests, " or ")
+	first, _, _ = strings.Cut(first, ";")
+	return strings.TrimSpace(explained.ReplaceAllString(first, ""))
+}
+
+func oneOf(t string, words []string) bool {
+	for _, w := range words {
+		if strings.EqualFold(t, w) {
+			return true
+		}
+	}
+	return false
+}
+
+// pageAt is the page a cell lies on: that of its own book, else the only one of
+// its name.
+func (r *reader) pageAt(c source.Cell) *page {
+	var found *page
+	for _, p := range r.pages {
+		if !strings.EqualFold(p.sheet.Name, c.Sheet) {
+			continue
+		}
+		if p.book.Name == c.Book {
+			return p
+		}
+		if found != nil {
+			return nil
+		}
+		found = p
+	}
+	return found
+}
+
+func cutLast(s, sep string) (before, after string, found bool) {
+	i := strings.LastIndex(s, sep)
+	if i < 0 {
+		return s, "", false
+	}
+	return s[:i], s[i+len(sep):], true
+}

@@ -1,0 +1,131 @@
+package read
+
+import (
+	"strings"
+
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// captionRows is how many rows above a table may be its caption.
+const captionRows = 6
+
+// caption is the words above a table, the nearest first, then the sheet's own
+// name: they say what it is and how it is written.
+func (r *reader) caption(p *page, t *stationTable) []string {
+	top, left, _, right := t.bounds()
+	return r.above(p, top, left, right)
+}
+
+// above is the words over a block of a page, the nearest first: those that begin
+// over its columns, up to figures or to three blank rows. The sheet's name comes
+// last.
+func (r *reader) above(p *page, top, left, right int) []string {
+	var all []string
+	blank := 0
+	for row := top - 1; row >= 1 && row >= top-captionRows && blank < 3; row-- {
+		var near, beside []string
+		for _, col := range p.filled[0][row] {
+			c := p.raw(row, col)
+			if c.Kind == sheet.Number || c.Kind == sheet.Date || c.Kind == sheet.Text && p.used[[2]int{row, col}] && figure(c.Text) {
+				if col >= left && col <= right {
+					return append(all, p.sheet.Name)
+				}
+				continue
+			}
+			switch {
+			case c.Kind != sheet.Text:
+			case col >= left-1 && col <= right:
+				near = append(near, text(c))
+			case col < left:
+				beside = append(beside, text(c))
+			}
+		}
+		if len(near) == 0 && !r.tableBeside(p, row, left) {
+			near = beside
+		}
+		if len(near) == 0 {
+			blank++
+			continue
+		}
+		blank = 0
+		all = append(all, strings.Join(near, " "))
+	}
+	return append(all, p.sheet.Name)
+}
+
+// tableBeside says that a row to the left of a column belongs to a table, so
+// that its words are not a caption for what stands to the right.
+func (r *reader) tableBeside(p *page, row, left int) bool {
+	for _, col := range p.filled[0][row] {
+		if col < left && (p.used[[2]int{row, col}] || p.raw(row, col).Kind == sheet.Number) {
+			return true
+		}
+	}
+	return false
+}
+
+// bounds is the corners of a table on the sheet, its labels and names included.
+func (t *stationTable) bounds() (top, left, bottom, right int) {
+	l := t.left
+	if len(t.labels) > 0 {
+		l = t.labels[0]
+	}
+	last := t.head
+	for _, rows := range [][]int{t.lines, {t.position, t.spacing}, t.units, t.again} {
+		for _, row := range rows {
+			last = max(last, row)
+		}
+	}
+	top, left = t.swap(t.head, l)
+	bottom, right = t.swap(last, t.right)
+	return top, left, bottom, right
+}
+
+// sheetWords is every sentence of a page that stands outside of its tables: its
+// titles and remarks.
+func (p *page) sheetWords() []string {
+	var all []string
+	for row := 1; row <= p.rows; row++ {
+		for _, col := range p.filled[0][row] {
+			if c := p.raw(row, col); c.Kind == sheet.Text && !p.used[[2]int{row, col}] && !figure(c.Text) && len(tokens(c.Text)) > 1 {
+				all = append(all, text(c))
+			}
+		}
+	}
+	return all
+}
+
+// formOf is what a table's words say of its unit: its own heading before its
+// caption, the nearest line of that first, then what a sheet says of all its
+// figures. Open is true where the words that should settle it name two units.
+func (r *reader) formOf(p *page, own []string, caption []string) (form measure.Form, open bool) {
+	for _, words := range [][]string{own, caption} {
+		for _, t := range words {
+			f, ok, two := says(t)
+			if two {
+				return measure.Form{}, true
+			}
+			if ok {
+				return f, false
+			}
+		}
+	}
+	for _, t := range p.sheetWords() {
+		if f, ok, two := says(t); ok && !two && ofAll(t) {
+			return f, false
+		}
+	}
+	return measure.Form{}, false
+}
+
+// ofAll says that a remark is about every figure of its sheet.
+func ofAll(t string) bool {
+	t = " " + strings.Join(tokens(t), " ") + " "
+	for _, w := range []string{" all dimensions ", " all measurements ", " all figures ", " all lengths ", " dimensions in ", " dimensions are ", " measurements in ", " measurements are ", " all in ", " units ", " lengths in ", " figures are in ", " figures in "} {
+		if strings.Contains(t, w) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,285 @@
+package read
+
+import (
+	"slices"
+	"strings"
+
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// gapRows is how many blank rows a table may have inside it.
+const gapRows = 2
+
+// extent takes in the rows that belong to the names: figures, titles and units
+// among them, up to the names or headings of another table, or to more blank
+// rows than a table has inside it.
+func (r *reader) extent(t *stationTable) {
+	t.labels = t.labelColumns()
+	rows, _ := t.size()
+	blank, titled := 0, false
+	for row := t.head + 1; row <= rows; row++ {
+		figures, others, units := t.count(row)
+		label := t.label(row)
+		switch {
+		case figures+others+units == 0 && label == "":
+			if blank++; blank > gapRows {
+				return
+			}
+			continue
+		case r.repeats(t, row):
+			if titled || r.newTitle(t, row) {
+				return // another table of the same stations
+			}
+			t.again = append(t.again, row)
+		case r.heads(t, row):
+			return
+		case figures == 0 && others == 0 && units > 0:
+			t.units = append(t.units, row)
+		case figures == 0:
+			words := t.words(row)
+			block := r.block(words)
+			switch {
+			case block != "":
+				t.blocks[row] = words
+				titled = true
+			case others > 1, blank > 0 && len(t.lines) > 0 && r.titles(words):
+				return // the words of what comes next
+			case r.words.has(label, "waterline", "buttock") && strings.ContainsAny(label, "0123456789") && len(label) < 20:
+				t.lines = append(t.lines, row) // a line whose figures are all blank
+			}
+		case others > figures, blank > 0 && label == "" && len(t.lines) > 0 && figures*2 < len(t.names):
+			return
+		case label != "" && r.positions(t, label, row):
+		default:
+			t.lines = append(t.lines, row)
+			titled = false
+		}
+		blank = 0
+	}
+}
+
+// count is how many figures, other words and units a row holds under the names.
+func (t *stationTable) count(row int) (figures, others, units int) {
+	for _, col := range t.between(row, t.left, t.right) {
+		c := t.see(row, col)
+		switch {
+		case !filled(c):
+		case c.Kind != sheet.Text || figure(c.Text):
+			figures++
+		default:
+			if _, ok := bareUnit(c.Text); ok {
+				units++
+			} else {
+				others++
+			}
+		}
+	}
+	return figures, others, units
+}
+
+// figure says that a text may be a figure of a table, readable or not.
+func figure(t string) bool {
+	if measure.IsDash(t) || measure.IsDitto(t) || t == "?" || len(measure.Notations(t)) > 0 {
+		return true
+	}
+	if _, err := measure.ParseAngle(t); err == nil {
+		return true
+	}
+	t = measure.Fold(t)
+	if len(t) > 14 || !strings.ContainsAny(t, "0123456789'\"") {
+		return false
+	}
+	letters := 0
+	for _, c := range t {
+		if c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' {
+			letters++
+		}
+	}
+	return letters <= 2
+}
+
+// repeats says that a row is the names over again.
+func (r *reader) repeats(t *stationTable, row int) bool {
+	same := 0
+	for _, n := range t.names {
+		c := t.see(row, n.col)
+		if again, ok := r.stationName(c); ok && again.text == n.text {
+			same++
+		} else if filled(c) {
+			return false
+		}
+	}
+	return same*10 >= len(t.names)*9
+}
+
+// newTitle says that the words beside or just over a row of repeated names make
+// it the head of another table.
+func (r *reader) newTitle(t *stationTable, row int) bool {
+	for up := row; up >= row-1 && up > t.head; up-- {
+		if up < row && slices.Contains(t.lines, up) {
+			break
+		}
+		for _, col := range t.labels {
+			c := t.see(up, col)
+			if c.Kind == sheet.Text && text(c) != text(t.see(t.head, col)) && (r.titles(c.Text) || r.block(c.Text) != "") {
+				return true
+			}
+		}
+		for _, col := range t.between(up, t.left, t.right) {
+			if c := t.see(up, col); up < row && c.Kind == sheet.Text && r.titles(c.Text) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// titles says that words are the title of a table.
+func (r *reader) titles(t string) bool {
+	return r.words.has(t, "offsets", "bevels", "strake", "rack", "setting", "girths", "breadths", "heights", "width")
+}
+
+// heads says that a row is the headings of a list of records, or the names of
+// another table of stations.
+func (r *reader) heads(t *stationTable, row int) bool {
+	meanings, names, filledCells := 0, 0, 0
+	left := t.left
+	if len(t.labels) > 0 {
+		left = t.labels[0]
+	}
+	last := name{}
+	rising := true
+	for _, col := range t.between(row, left, t.right) {
+		c := t.see(row, col)
+		filledCells++
+		if m := r.words.of(c); m != "" && m != "summary" && !slices.Contains(lineMeanings, m) {
+			meanings++
+		}
+		if n, ok := r.stationName(c); ok && n.numbered && c.Kind == sheet.Text && n.worded {
+			rising = rising && (names == 0 || n.number > last.number)
+			names, last = names+1, n
+		}
+	}
+	return meanings >= 3 && meanings*2 >= filledCells || names >= fewestNames && rising && names*2 > filledCells
+}
+
+// positions takes a row of station positions or spacings, which its label names.
+func (r *reader) positions(t *stationTable, label string, row int) bool {
+	hits := r.words.in(label)
+	if len(hits) == 0 || r.words.has(label, lineMeanings...) {
+		return false
+	}
+	for _, h := range hits {
+		switch {
+		case h.meaning == "spacing" && t.spacing == 0:
+			t.spacing = row
+			return true
+		case h.meaning == "position" && t.position == 0:
+			t.position = row
+			return true
+		}
+	}
+	return false
+}
+
+// block is the view that a title row within a table gives the lines below it.
+func (r *reader) block(label string) string {
+	t := tokens(label)
+	if len(t) == 0 || len(t) > 9 {
+		return ""
+	}
+	hits := r.words.in(label)
+	view, known := "", 0
+	for _, h := range hits {
+		switch h.meaning {
+		case "breadths", "heights", "diagonal":
+			if view == "" {
+				view = h.meaning
+			}
+			known += h.to - h.from
+		case "waterline", "buttock":
+			if view == "" && len(hits) == 1 {
+				view = map[string]string{"waterline": "breadths", "buttock": "heights"}[h.meaning]
+			}
+			known += h.to - h.from
+		}
+	}
+	for _, w := range t {
+		if digit(w[0]) {
+			return ""
+		}
+	}
+	return view
+}
+
+// labelColumns is the columns before the names that hold labels: those filled
+// beside the figures, up to two empty ones.
+func (t *stationTable) labelColumns() []int {
+	rows, _ := t.size()
+	last, blank := t.head, 0
+	for row := t.head + 1; row <= rows && blank <= gapRows; row++ {
+		if figures, others, units := t.count(row); figures+others+units > 0 {
+			last, blank = row, 0
+		} else {
+			blank++
+		}
+	}
+	other := grid{t.page, !t.turned}
+	var all []int
+	empty := 0
+	for col := t.left - 1; col >= 1 && empty < 2 && len(all) < 6; col-- {
+		here := 0
+		for _, row := range other.between(col, t.head+1, last) {
+			if c := t.see(row, col); c.Kind == sheet.Text && len(c.Text) <= 60 && !sentence(c.Text) || c.Kind == sheet.Number {
+				here++
+			}
+		}
+		if here == 0 || here == 1 && last > t.head+2 && !t.spans(col, last) {
+			empty++
+			continue
+		}
+		empty = 0
+		all = append(all, col)
+	}
+	slices.Reverse(all)
+	return all
+}
+
+// sentence says that a text is a remark, and longer than any label.
+func sentence(text string) bool { return strings.HasPrefix(text, "# ") || len(strings.Fields(text)) > 8 }
+
+// spans says that a column of labels holds a merged heading over several lines.
+func (t *stationTable) spans(col, last int) bool {
+	for row := t.head + 1; row <= last; row++ {
+		if _, under := t.covered[pair(t.swap(row, col))]; under {
+			return true
+		}
+	}
+	return false
+}
+
+func pair(a, b int) [2]int { return [2]int{a, b} }
+
+// words is every text of a row without figures: a title may stand over the
+// figures as well as before them.
+func (t *stationTable) words(row int) string {
+	all := t.label(row)
+	for _, col := range t.between(row, t.left, t.right) {
+		if c := t.see(row, col); c.Kind == sheet.Text {
+			all += " " + text(c)
+		}
+	}
+	return strings.TrimSpace(all)
+}
+
+// label is the words before the figures of a row, all its label cells together.
+func (t *stationTable) label(row int) string {
+	var all []string
+	for _, col := range t.labels {
+		if c := t.see(row, col); c.Kind == sheet.Text || c.Kind == sheet.Number {
+			all = append(all, text(c))
+		}
+	}
+	return strings.Join(all, " ")
+}

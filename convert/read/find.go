@@ -1,0 +1,243 @@
+package read
+
+import (
+	"math"
+	"slices"
+
+	"strakebook/convert/sheet"
+)
+
+// stationTable is one table of lines by stations, seen so that its stations run
+// across.
+type stationTable struct {
+	grid
+	head        int // row of the stations' names
+	left, right int // first and last column of them
+	names       []name
+	labels      []int          // columns of labels, from the left
+	lines       []int          // rows of figures
+	units       []int          // rows of units
+	again       []int          // rows where the names are repeated
+	position    int            // row of station positions, 0 for none
+	spacing     int            // row of spacings, 0 for none
+	blocks      map[int]string // title rows within: their words
+	said        bool           // something says that these are stations
+	caption     []string       // the words above it, the nearest first
+	score       float64
+	kind        string // "offsets", "bevels", "widths" or "marks"; "" where it is not known
+}
+
+// fewestNames is the fewest stations a table is known by.
+const fewestNames = 3
+
+// rival is how much likelier one way of reading a block must be than the other.
+const rival = 0.75
+
+// grids finds every table of lines by stations that can be seen on a page,
+// whichever way its stations run, and reads it. Turned says which ways are looked
+// along; force is what the guide has it be.
+func (r *reader) grids(p *page, ways []bool, force string) {
+	for {
+		best := r.likeliest(p, ways)
+		if best == nil {
+			return
+		}
+		best.caption = r.caption(p, best)
+		if force == "" {
+			r.classify(best)
+			if other := r.otherWay(best, ways); other != nil {
+				r.layoutAsked(best, other)
+				continue
+			}
+		} else {
+			best.kind = force
+		}
+		r.readGrid(best)
+	}
+}
+
+// likeliest is the table on a page that is surest; nil for none.
+func (r *reader) likeliest(p *page, ways []bool) *stationTable {
+	var best *stationTable
+	for _, turned := range ways {
+		g := grid{p, turned}
+		rows, _ := g.size()
+		for row := 1; row <= rows; row++ {
+			if len(g.along(row)) < fewestNames-1 {
+				continue
+			}
+			if t := r.stations(g, row); t != nil && (best == nil || t.score > best.score || t.score == best.score && t.turned == best.turned && t.head < best.head) {
+				best = t
+			}
+		}
+	}
+	return best
+}
+
+// otherWay is a table that holds the same figures with lines and stations
+// changed about, and is nearly as likely.
+func (r *reader) otherWay(t *stationTable, ways []bool) *stationTable {
+	if len(ways) < 2 {
+		return nil
+	}
+	g := grid{t.page, !t.turned}
+	for _, col := range t.labels {
+		other := r.stations(g, col)
+		if other == nil || other.score < t.score-rival || len(other.lines) == 0 {
+			continue
+		}
+		if other.left <= t.lines[len(t.lines)-1] && other.right >= t.lines[0] {
+			return other
+		}
+	}
+	return nil
+}
+
+// stations is the likeliest table whose stations' names stand in a row of the
+// grid; nil for none.
+func (r *reader) stations(g grid, row int) *stationTable {
+	var best *stationTable
+	cols := g.along(row)
+	for i := 0; i < len(cols); {
+		t, next := r.run(g, row, cols, i)
+		if t != nil && r.fits(t) && (best == nil || t.score > best.score) {
+			best = t
+		}
+		i = max(next, i+1)
+	}
+	return best
+}
+
+// run is the names that follow one another from the i-th filled column of a row,
+// and the index of the next column to look from. Two columns at most may be
+// blank between names, and only where the numbers go on across them.
+func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
+	n, ok := r.stationName(g.see(row, cols[i]))
+	if !ok || n.summary {
+		return nil, i + 1
+	}
+	n.col = cols[i]
+	t := &stationTable{grid: g, head: row, names: []name{n}, blocks: map[int]string{}}
+	for i++; i < len(cols); i++ {
+		n, ok := r.stationName(g.see(row, cols[i]))
+		last := t.names[len(t.names)-1]
+		gap := cols[i] - last.col - 1
+		if !ok || gap > 2 || last.summary || gap > 0 && !goesOn(t.names, n) {
+			break
+		}
+		n.col = cols[i]
+		t.names = append(t.names, n)
+	}
+	t.left, t.right = t.names[0].col, t.names[len(t.names)-1].col
+	return t, i
+}
+
+// goesOn says that a name follows those before it across a gap.
+func goesOn(names []name, n name) bool {
+	if !n.numbered {
+		return true
+	}
+	for i := len(names) - 1; i >= 0; i-- {
+		if names[i].numbered {
+			return n.number > names[i].number || len(names) > 1 && names[0].numbered && names[0].number > names[i].number
+		}
+	}
+	return true
+}
+
+// fits says whether a run of names heads a table, and how surely.
+func (r *reader) fits(t *stationTable) bool {
+	worded, transoms, real := 0, 0, 0
+	for _, n := range t.names {
+		if n.summary {
+			continue
+		}
+		real++
+		if n.worded {
+			worded++
+		}
+		if n.transom {
+			transoms++
+		}
+	}
+	even := regularity(t.names)
+	over, corner, cornerLine := r.overhead(t), false, false
+	for _, c := range t.corner() {
+		corner = corner || r.words.has(c.Text, "station")
+		cornerLine = cornerLine || r.words.has(c.Text, lineMeanings...) || r.words.has(c.Text, "strake", "edge")
+	}
+	t.said = over == "station" || corner || 2*worded > real || r.now != nil
+	least := fewestNames
+	if t.said {
+		least = 2
+	}
+	if real < least || over == "line" || !t.said && (real < 4 || even < 0.6) {
+		return false
+	}
+	r.extent(t)
+	if len(t.lines) == 0 && t.position == 0 || !t.said && len(t.lines) < 2 {
+		return false
+	}
+	labelled := 0
+	for _, row := range t.lines {
+		if r.lineMeaning(t.label(row)) != "" {
+			labelled++
+		}
+	}
+	t.score = 2*even + 3*float64(labelled)/max(1, float64(len(t.lines))) + 3*float64(worded)/float64(real) + min(float64(real), 40)/40
+	switch {
+	case over == "station":
+		t.score += 4
+	case corner && !cornerLine:
+		t.score += 1.5
+	case cornerLine && !corner:
+		t.score += 2
+	case corner:
+		t.score++
+	}
+	if transoms > 0 {
+		t.score++
+	}
+	return true
+}
+
+// lineMeanings is what makes a label that of a line of the offsets.
+var lineMeanings = []string{"waterline", "buttock", "deck", "sheer", "rabbet", "keel", "chine", "diagonal", "breadths", "heights"}
+
+// overhead is what stands over the names as their title: "station", or "line"
+// where it says that they are no stations.
+func (r *reader) overhead(t *stationTable) string {
+	for up := 1; up <= min(2, t.head-1); up++ {
+		for col := t.left; col <= t.right; col++ {
+			c := t.title(t.head-up, col)
+			if c.Kind != sheet.Text || len(c.Text) > 40 {
+				continue
+			}
+			hits := r.words.in(c.Text)
+			if len(hits) == 0 || len(tokens(c.Text)) > 4 {
+				continue
+			}
+			switch m := hits[0].meaning; {
+			case m == "station":
+				return "station"
+			case col == t.left && slices.Contains([]string{"waterline", "buttock", "diagonal"}, m) && len(hits) == 1:
+				return "line"
+			}
+		}
+	}
+	return ""
+}
+
+// corner is the words before the names in their own row.
+func (t *stationTable) corner() []sheet.Cell {
+	var all []sheet.Cell
+	for col := t.left - 1; col >= 1 && col >= t.left-6; col-- {
+		if c := t.title(t.head, col); c.Kind == sheet.Text && len(c.Text) < 60 {
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+// far is a row or column beyond every sheet.
+const far = math.MaxInt32

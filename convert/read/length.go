@@ -1,0 +1,214 @@
+package read
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// length reads one cell as a length in the form. Unread says why it could not
+// be; the reading's state is then Unread.
+func length(c sheet.Cell, form measure.Form, at source.Cell) (r source.Reading[measure.Length], unread *measure.ReadError) {
+	r = source.Reading[measure.Length]{Text: text(c), Cell: at}
+	fail := func(err error) {
+		r.State = source.Unread
+		unread, _ = err.(*measure.ReadError)
+	}
+	take := func(v measure.Length, err error) {
+		if err != nil {
+			fail(err)
+			return
+		}
+		r.Value, r.State = v, source.Given
+	}
+	switch c.Kind {
+	case sheet.Number:
+		switch {
+		case c.Number == 0:
+			r.State = source.Given
+		case form.Notation == measure.OldPrint && form.Unit == measure.NoUnit && c.Number == math.Trunc(c.Number):
+			take(form.Length(plainNumber(c.Number))) // 103, which the spreadsheet took for a number
+		default:
+			v, _, err := form.Number(c.Number)
+			take(v, err)
+		}
+	case sheet.Text:
+		if measure.IsDash(c.Text) {
+			r.State = source.Dash
+			break
+		}
+		take(form.Length(c.Text))
+	case sheet.Date, sheet.Time, sheet.Fault, sheet.Bool:
+		fail(&measure.ReadError{Text: text(c), Expected: "a length"})
+	default:
+		switch {
+		case c.Formula != "":
+			fail(&measure.ReadError{Text: "=" + c.Formula, Expected: "a value: open the book and save it so that its formulas are worked out"})
+		case c.Struck != "":
+			r.Text = c.Struck
+		}
+	}
+	return r, unread
+}
+
+// lengthAt reads one cell of a table as a length, as is settled for the table,
+// and says what is amiss with it. What names the figure in findings. Bare numbers
+// of a table whose unit is open are unread, and the table has been reported.
+func (r *reader) lengthAt(c sheet.Cell, d decision, at source.Cell, what string) source.Reading[measure.Length] {
+	if c.Kind == sheet.Date || c.Kind == sheet.Time {
+		return r.dateAt(c, at, d, what)
+	}
+	v, unread := length(c, d.form, at)
+	switch {
+	case unread == nil && d.parted && c.Kind == sheet.Text && strings.HasPrefix(measure.Fold(c.Text), "-") && v.OK():
+		v.State = source.Unread
+		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
+			Text: fmt.Sprintf("%s reads %q: the hyphen may part feet from inches or be a minus", what, v.Text)})
+	case unread == nil:
+	case unread.Fault == measure.UnitOpen && d.open:
+	case unread.Fault == measure.UnitOpen:
+		r.bareCells = append(r.bareCells, bareCell{at, v.Text, what})
+	case unread.Fault == measure.TwoWays:
+		r.twoWays = append(r.twoWays, twoWay{v, unread, what})
+	default:
+		r.unreadable(what, v, unread)
+	}
+	r.struck(c, at)
+	r.disguised(&v, c, d.form, what)
+	return v
+}
+
+// bareCell is a number whose unit is open among figures that hold their own.
+type bareCell struct {
+	at         source.Cell
+	text, what string
+}
+
+// tableRead reports what was kept back while a table was read: figures that read
+// two ways, and its bare numbers together, since there may be hundreds.
+func (r *reader) tableRead() {
+	for _, w := range r.twoWays {
+		r.unreadable(w.what, w.v, w.err)
+	}
+	r.twoWays = nil
+	switch n := len(r.bareCells); {
+	case n == 0:
+		return
+	case n <= 3:
+		for _, b := range r.bareCells {
+			r.add(finding.Finding{Kind: LengthUnread, Cell: b.at, Reads: b.text,
+				Text: fmt.Sprintf("%s reads %q: a bare number, whose unit nothing says", b.what, b.text)})
+		}
+	default:
+		f := finding.Finding{Kind: LengthUnread, Cell: r.bareCells[0].at, Reads: r.bareCells[0].text,
+			Text: fmt.Sprintf("%d figures are bare numbers, whose unit nothing says; the first reads %q", n, r.bareCells[0].text)}
+		for _, b := range r.bareCells[1:] {
+			f.Also = append(f.Also, b.at)
+		}
+		r.add(f)
+	}
+	r.bareCells = nil
+}
+
+// struck reports what is struck out in a cell.
+func (r *reader) struck(c sheet.Cell, at source.Cell) {
+	if c.Struck != "" {
+		r.add(finding.Finding{Kind: TextStruck, Cell: at, Reads: c.Struck, Text: fmt.Sprintf("%q is struck out and was taken as withdrawn", c.Struck)})
+	}
+}
+
+// disguised looks for numbers that are not what they seem: those shown otherwise
+// than they are stored, and a day's count among measurements.
+func (r *reader) disguised(v *source.Reading[measure.Length], c sheet.Cell, form measure.Form, what string) {
+	if c.Kind != sheet.Number || !v.OK() {
+		return
+	}
+	if shown, ok := shownLength(c, form); ok && (shown-v.Value).Abs() > max(measure.Inch/24, v.Value.Abs().Times(1e-4)) {
+		r.add(finding.Finding{Kind: ShownOtherwise, Cell: v.Cell, Reads: v.Text, Suggests: plainNumber(c.Number),
+			Text: fmt.Sprintf("%s is shown as %q, and the number stored is %s", what, v.Text, plainNumber(c.Number))})
+	}
+}
+
+// shownLength is what a number's cell shows, read in the form.
+func shownLength(c sheet.Cell, form measure.Form) (measure.Length, bool) {
+	if c.Format == "" || c.Text == "" {
+		return 0, false
+	}
+	if v, err := measure.ParseNumber(c.Text); err == nil {
+		l, _, err := form.Number(v)
+		return l, err == nil
+	}
+	if measure.MarkedUnit(c.Text) == measure.NoUnit {
+		return 0, false
+	}
+	l, err := measure.ParseLength(c.Text, measure.NoUnit)
+	return l, err == nil
+}
+
+// unreadable reports a length that could not be read.
+func (r *reader) unreadable(what string, v source.Reading[measure.Length], err *measure.ReadError) {
+	kind := LengthUnread
+	suggests := ""
+	switch err.Fault {
+	case measure.InchesOver, measure.EighthsOver, measure.TooFar:
+		kind = LengthImpossible
+	case measure.DateSeen:
+		kind = LengthDateAsked
+	case measure.TwoWays:
+		kind = LengthTwoWays
+		for i, w := range err.Ways {
+			if i > 0 {
+				suggests += " or "
+			}
+			suggests += measure.FeetInchesText(w)
+		}
+	}
+	r.add(finding.Finding{Kind: kind, Cell: v.Cell, Reads: v.Text, Suggests: suggests,
+		Text: fmt.Sprintf("%s reads %q: expected %s", what, err.Text, err.Expected)})
+}
+
+// places is how many figures a number has after the point, six at most.
+func places(v float64) int {
+	for n := range 6 {
+		if s := math.Abs(v) * math.Pow10(n); math.Abs(s-math.Round(s)) < 1e-6*max(1, s) {
+			return n
+		}
+	}
+	return 6
+}
+
+// resolution is the smallest step in which a table's lengths are given.
+func resolution(form measure.Form, decimals int, values []measure.Length) measure.Length {
+	step := func(candidates ...measure.Length) measure.Length {
+		for _, s := range candidates {
+			odd := 0
+			for _, v := range values {
+				if v%s != 0 {
+					odd++
+				}
+			}
+			if odd*50 <= len(values) { // a slip or two does not make the table finer
+				return s
+			}
+		}
+		return candidates[len(candidates)-1]
+	}
+	switch {
+	case form.Notation != measure.Decimal:
+		return step(measure.Eighth, measure.Sixteenth, 2*measure.SixtyFourth, measure.SixtyFourth)
+	case form.Unit == measure.InInches || form.Unit == measure.InFeet:
+		if s := step(measure.Eighth, measure.Sixteenth, 2*measure.SixtyFourth, measure.SixtyFourth, 1); s > 1 {
+			return s
+		}
+	}
+	unit := form.Unit.Length()
+	if unit == 0 {
+		unit = measure.Metre
+	}
+	return max(1, unit.Times(math.Pow10(-decimals)))
+}

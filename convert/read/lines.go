@@ -1,0 +1,307 @@
+package read
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// tableLine is a line of the offsets on its way from the sheet.
+type tableLine struct {
+	line  hull.Line
+	row   int
+	part  int
+	words string       // its label, with what titles say over it
+	said  measure.Form // its own unit
+	bare  string       // the label as a bare number, "" where it is none
+	high  bool         // its label's column is headed as heights
+	open  bool         // nothing says whether these are heights or half-breadths
+}
+
+// linesOf is the lines of a table of offsets, as their labels and titles name
+// them.
+func (r *reader) linesOf(t *stationTable) []tableLine {
+	isLine := map[int]bool{}
+	last := t.head
+	for _, row := range t.lines {
+		isLine[row], last = true, row
+	}
+	var all []tableLine
+	block, before := "", ""
+	carried := map[int]string{}
+	for row := t.head + 1; row <= last; row++ {
+		if b, ok := t.blocks[row]; ok {
+			block = b
+			continue
+		}
+		if !isLine[row] {
+			continue
+		}
+		l := r.labelled(t, row, carried, before)
+		if r.summary(l.line.Name) {
+			r.summarised(t, row)
+			continue
+		}
+		before = l.line.Name
+		r.sense(&l, block, t)
+		all = append(all, l)
+	}
+	return all
+}
+
+// labelled puts a line's label together from its label columns: titles that hold
+// for the lines below are carried down, ditto marks stand for the words above.
+func (r *reader) labelled(t *stationTable, row int, carried map[int]string, before string) tableLine {
+	l := tableLine{row: row, line: hull.Line{Cell: t.place(row, max(1, t.left-1))}}
+	var parts []string
+	for _, col := range t.labels {
+		c := t.title(row, col)
+		word := text(c)
+		switch {
+		case c.Kind == sheet.Empty:
+			word = carried[col]
+		case r.titleColumn(t, col):
+			carried[col] = word
+		}
+		if word == "" {
+			continue
+		}
+		if form, ok := bareUnit(word); ok && c.Kind == sheet.Text && !measure.IsDash(word) {
+			l.said = form
+			continue
+		}
+		head := text(t.title(t.head, col))
+		if c.Kind == sheet.Number || len(measure.Notations(word)) > 0 {
+			switch {
+			case r.words.has(head, "heights"):
+				l.high, l.bare = true, word
+			case l.bare == "":
+				l.bare = word
+			}
+			if m := r.lineMeaning(head); m == "waterline" || m == "buttock" {
+				word = head + " " + word
+			}
+		}
+		parts = append(parts, word)
+	}
+	if len(parts) > 1 {
+		l.bare = ""
+	}
+	name := r.undittoed(strings.Join(parts, " "), before)
+	l.line.Name, l.words = name, name
+	if form, ok := headUnit(unlevelled(name)); ok {
+		l.said = form
+	}
+	return l
+}
+
+// undittoed is a label with the words of the one above in place of its ditto
+// marks: those that name the view, else the first.
+func (r *reader) undittoed(label, before string) string {
+	words := strings.Fields(label)
+	n := 0
+	for n < len(words) && measure.IsDitto(words[n]) {
+		n++
+	}
+	if n == 0 || before == "" {
+		return label
+	}
+	above := strings.Fields(before)
+	k := 1
+	for k < len(above) && k < 4 && !r.words.has(strings.Join(above[:k], " "), "heights", "breadths", "diagonal") {
+		k++
+	}
+	if !r.words.has(strings.Join(above[:k], " "), "heights", "breadths", "diagonal") {
+		k = 1
+	}
+	return strings.Join(append(above[:k:k], words[n:]...), " ")
+}
+
+// titleColumn says that a column of labels holds nothing but titles that hold for
+// the lines below them.
+func (r *reader) titleColumn(t *stationTable, col int) bool {
+	if len(t.labels) < 2 {
+		return false
+	}
+	blanks := false
+	for _, row := range t.lines {
+		c := t.see(row, col)
+		if c.Kind == sheet.Empty {
+			blanks = true
+		} else if c.Kind != sheet.Text || r.block(c.Text) == "" {
+			return false
+		}
+	}
+	return blanks
+}
+
+// levelText is a place within a label: the 6 in. of "WL 6 in.".
+var levelText = regexp.MustCompile(`(\d+ )?\d[\d./]*[ -]?(inches|inch|ins|in|feet|ft|mm|cm|m|'|")?\.?(\s|$|\))`)
+
+// unlevelled is a label without the places named in it, whose units are not
+// those of the figures.
+func unlevelled(label string) string {
+	return levelText.ReplaceAllString(strings.ToLower(measure.Fold(label)), " ")
+}
+
+// sense makes a line what its label and the title over it say.
+func (r *reader) sense(l *tableLine, block string, t *stationTable) {
+	label := l.line.Name
+	l.words = strings.TrimSpace(block + " " + label)
+	if form, ok := saysUnit(block); ok && l.said == (measure.Form{}) {
+		l.said = form
+	}
+	role, fixed := r.role(label)
+	l.line.Role, l.line.View = role, hull.HalfBreadth
+	if l.high && role == hull.Waterline {
+		return // its label is a height: a waterline's half-breadths
+	}
+	view, said := r.viewOf(label)
+	if !said {
+		view, said = r.viewOf(block)
+	}
+	if !said {
+		view, said = r.captionView(t)
+	}
+	l.line.View = view
+	switch {
+	case role == hull.DiagonalLine:
+		l.line.View = hull.Diagonal
+	case role == hull.Buttock || role == hull.Keel && !said:
+		l.line.View = hull.Height
+	case fixed == "" && said && view == hull.Height && r.words.has(block, "heights", "buttock"):
+		l.line.Role = hull.Buttock // a distance out under the title of the heights
+	case fixed == "" && said && view == hull.Diagonal:
+		l.line.Role = hull.DiagonalLine
+	case role == hull.Waterline && said && view == hull.Height:
+		l.line.Role = hull.OtherLine // heights of a waterline: no line of the hull
+	case role == hull.Waterline:
+		l.line.View = hull.HalfBreadth
+	case !said:
+		// Kept apart from the hull: only its smoothness is looked at.
+		l.open = fixed != "other"
+		l.line.Role, l.line.View = hull.OtherLine, hull.Height
+	}
+	if label == "" {
+		l.line.Name = fmt.Sprintf("line in row %d", l.line.Cell.Row)
+	}
+}
+
+// role is the role that a label gives its line, and the word for it; a label
+// that is a place and nothing else is a waterline's unless a title says more.
+func (r *reader) role(label string) (hull.Role, string) {
+	m := r.lineMeaning(label)
+	switch m {
+	case "rabbet":
+		return hull.Rabbet, m
+	case "keel":
+		return hull.Keel, m
+	case "chine":
+		return hull.Chine, m
+	case "diagonal":
+		return hull.DiagonalLine, m
+	case "buttock":
+		return hull.Buttock, m
+	case "sheer", "deck":
+		return hull.Deck, m
+	case "waterline":
+		return hull.Waterline, m
+	}
+	if placeOnly(r.withoutViews(label)) {
+		return hull.Waterline, ""
+	}
+	return hull.OtherLine, "other"
+}
+
+// placeOnly says that words are a place and nothing else: 6 in., 0.25, 2a, DWL.
+func placeOnly(words string) bool {
+	return words == "" || placeText.MatchString(words) || len(measure.Notations(words)) > 0 || measure.MarkedUnit(words) != measure.NoUnit
+}
+
+var placeText = regexp.MustCompile(`^\d+ ?[ab]?$`)
+
+// withoutViews is a label without the words that name its view.
+func (r *reader) withoutViews(label string) string {
+	t := strings.ToLower(measure.Fold(label))
+	hits := r.words.in(label)
+	toks := tokens(label)
+	for _, h := range hits {
+		if h.meaning != "breadths" && h.meaning != "heights" {
+			continue
+		}
+		// Words as they are in the label: between its points and hyphens.
+		for _, w := range toks[h.from:h.to] {
+			if at := strings.Index(t, w); at >= 0 {
+				t = t[:at] + t[at+len(w):]
+			}
+		}
+	}
+	return strings.Trim(strings.Join(strings.Fields(strings.Trim(t, ".:,-() ")), " "), ".:,() ")
+}
+
+// viewOf is the view that words name.
+func (r *reader) viewOf(words string) (hull.View, bool) {
+	for _, h := range r.words.in(words) {
+		switch h.meaning {
+		case "heights":
+			return hull.Height, true
+		case "breadths":
+			return hull.HalfBreadth, true
+		case "diagonal":
+			return hull.Diagonal, true
+		}
+	}
+	return hull.HalfBreadth, false
+}
+
+// captionView is the view that a table's caption gives all of its lines: none
+// where it names two.
+func (r *reader) captionView(t *stationTable) (hull.View, bool) {
+	for _, words := range append(t.ownWords(), t.caption...) {
+		heights, breadths := r.words.has(words, "heights"), r.words.has(words, "breadths")
+		switch {
+		case heights && breadths:
+			return hull.HalfBreadth, false
+		case heights:
+			return hull.Height, true
+		case breadths:
+			return hull.HalfBreadth, true
+		}
+	}
+	return hull.HalfBreadth, false
+}
+
+// viewsAsked reports the lines that may be heights or half-breadths. They are
+// kept apart from the hull: only their smoothness is looked at.
+func (r *reader) viewsAsked(lines []tableLine) {
+	for i := range lines {
+		l := &lines[i]
+		if !l.open {
+			continue
+		}
+		r.add(finding.Finding{Kind: ViewOpen, Cell: l.line.Cell, Reads: l.line.Name,
+			Text: fmt.Sprintf("%q does not say whether it is heights or half-breadths", l.line.Name)})
+	}
+}
+
+func (r *reader) summary(label string) bool {
+	m, _ := r.words.first(label)
+	return m == "summary"
+}
+
+// summarised notes a row of the table's own sums, which is left.
+func (r *reader) summarised(t *stationTable, row int) {
+	cells := []source.Cell{}
+	for _, col := range t.between(row, t.left, t.right) {
+		cells = append(cells, t.place(row, col))
+	}
+	if len(cells) > 0 {
+		r.add(finding.Finding{Kind: SummaryLeft, Cell: cells[0], Text: fmt.Sprintf("%q is the table's own summary and no line of it: %s left", t.label(row), plural(len(cells), "figure was", "figures were"))})
+	}
+}

@@ -1,0 +1,140 @@
+package read
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+var (
+	hungText   = regexp.MustCompile(`\b(as hung|hung|last hung)\b`)
+	rabbetText = regexp.MustCompile(`\bfrom (the )?(rabbet|keel)\b`)
+	sheerText  = regexp.MustCompile(`\bfrom (the )?(sheer|deck)\b`)
+	outerText  = regexp.MustCompile(`\boutside (corner|edge)\b`)
+)
+
+// marks reads a table of strakes by stations that holds lengths: the strakes'
+// widths, the builder's marks of the seams, or girths measured to edges hung.
+func (r *reader) marks(t *stationTable) {
+	words := strings.ToLower(measure.Fold(strings.Join(append(t.ownWords(), t.caption...), "\n")))
+	said, _ := r.formOf(t.page, t.ownWords(), t.caption)
+	if f, ok := r.guideForm(t.page, t); ok {
+		said = f
+	}
+	_, cols, _ := quietly(r, func() ([]hull.Station, []int, []name) { return r.stationsOf(t, measure.Form{}) })
+	var cells []sheet.Cell
+	var rows [][]sheet.Cell
+	for _, row := range t.lines {
+		line := t.cells(row, cols)
+		rows, cells = append(rows, line), append(cells, line...)
+	}
+	d := decide(weigh(cells), said, r.bare, false)
+	corner := t.place(t.head, max(1, t.left-1))
+	if d.open {
+		r.add(finding.Finding{Kind: UnitOpen, Cell: corner, Text: fmt.Sprintf("the %s by station are numbers without a unit", t.kind)})
+	}
+	stations, cols, _ := r.stationsOf(t, d.form)
+	read := r.seamReader(t)
+	d.dates = datesOf(rows, d.form)
+	kind := hull.MarkWidths
+	switch {
+	case t.kind == "widths":
+	case rabbetText.MatchString(words):
+		kind = hull.MarkFromRabbet
+	case sheerText.MatchString(words):
+		kind = hull.MarkFromSheer
+	default:
+		r.add(finding.Finding{Kind: ConventionOpen, Cell: corner, Text: "girths by station are given, and nothing says whether from the sheer or from the rabbet"})
+		return
+	}
+	table := t.found(t.kind, d)
+	table.Stations = len(stations)
+	hung := t.kind == "marks" && hungText.MatchString(words)
+	var all []hull.SeamMarks
+	for _, row := range t.lines {
+		if r.summary(t.label(row)) {
+			r.summarised(t, row)
+			continue
+		}
+		s := read(row)
+		mark := hull.SeamMark{Strake: s.Strake, Cell: s.Cell}
+		for _, col := range cols {
+			what := fmt.Sprintf("%s of %s %s", map[bool]string{true: "width", false: "girth"}[t.kind == "widths"], s.Skin, s.Strake)
+			v := r.lengthAt(t.see(row, col), d, t.place(row, col), what)
+			mark.Values = append(mark.Values, v)
+			table.Digest += v.Text + ";"
+		}
+		table.Lines++
+		if hung {
+			r.hungRow(mark, s.Skin, s.Side, stations, kind, outerText.MatchString(words))
+			continue
+		}
+		k := slices.IndexFunc(all, func(m hull.SeamMarks) bool { return m.Skin == s.Skin && m.Side == s.Side })
+		if k < 0 {
+			k = len(all)
+			all = append(all, hull.SeamMarks{Kind: kind, Skin: s.Skin, Side: s.Side, Stations: slices.Clone(stations), Cell: corner})
+		}
+		all[k].Seams = append(all[k].Seams, mark)
+	}
+	r.tableRead()
+	r.tables = append(r.tables, table)
+	r.job.Seams = append(r.job.Seams, all...)
+}
+
+// hungRow takes one strake's girths as hung.
+func (r *reader) hungRow(m hull.SeamMark, skin hull.Skin, side hull.Side, stations []hull.Station, kind hull.MarkKind, outer bool) {
+	h := hull.Hung{Skin: skin, Strake: m.Strake, Side: side, Cell: m.Cell}
+	if kind == hull.MarkFromRabbet {
+		h.From = hull.FromRabbet
+	}
+	if outer {
+		h.Corner = hull.OutsideCorner
+	}
+	for i, s := range stations {
+		h.Station, h.Girth = s.Name, m.Values[i]
+		r.job.Hung = append(r.job.Hung, h)
+	}
+}
+
+// widthsByStation gives the strakes of the list their widths by station, where a
+// table of widths names no strake that the list does not; the rest are the
+// builder's marks.
+func (r *reader) widthsByStation() {
+	var kept []hull.SeamMarks
+	for _, m := range r.job.Seams {
+		if m.Kind != hull.MarkWidths || !r.listed(m) {
+			kept = append(kept, m)
+			continue
+		}
+		for _, seam := range m.Seams {
+			for i := range r.job.Strakes {
+				s := &r.job.Strakes[i]
+				if s.Name == seam.Strake && s.Skin == m.Skin && (s.Side == m.Side || m.Side == hull.BothSides) && s.Widths == nil {
+					s.Widths, s.WidthAt = seam.Values, m.Stations
+				}
+			}
+		}
+	}
+	r.job.Seams = kept
+}
+
+// listed says that every strake of a table of widths is in the list of strakes,
+// without widths by station of its own.
+func (r *reader) listed(m hull.SeamMarks) bool {
+	for _, seam := range m.Seams {
+		found := false
+		for _, s := range r.job.Strakes {
+			found = found || s.Name == seam.Strake && s.Skin == m.Skin && (s.Side == m.Side || m.Side == hull.BothSides) && s.Widths == nil
+		}
+		if !found {
+			return false
+		}
+	}
+	return len(m.Seams) > 0
+}

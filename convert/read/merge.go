@@ -1,0 +1,147 @@
+package read
+
+import (
+	"fmt"
+	"slices"
+
+	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/source"
+	"strakebook/calc/stock"
+)
+
+// twice finds tables that hold the same figures over again, and leaves all but
+// the first out of the job.
+func (r *reader) twice() {
+	kept := r.job.Offsets[:0:0]
+	for i, o := range r.job.Offsets {
+		if k, same, apart := r.like(kept, o); k >= 0 {
+			first := kept[k]
+			f := finding.Finding{Kind: TableTwice, Cell: o.Cell, Also: []source.Cell{first.Cell},
+				Text: fmt.Sprintf("the offsets here hold the same figures as those at %s", first.Cell)}
+			if len(apart) > 0 {
+				f.Kind, f.Also = TablesDiffer, append(f.Also, apart...)
+				f.Text = fmt.Sprintf("the offsets here hold the lines of those at %s over again, and %s otherwise, the first at %s: those at %s are worked by",
+					first.Cell, plural(len(apart), "figure reads", "figures read"), apart[0].Ref(), first.Cell)
+			}
+			_ = same
+			r.add(f)
+			continue
+		}
+		kept = append(kept, r.job.Offsets[i])
+	}
+	r.job.Offsets = kept
+	seen := map[string]source.Table{}
+	for _, t := range r.tables {
+		if t.Table == "settings" || t.Table == "guide" || t.Table == "offsets" || t.Digest == "" {
+			continue
+		}
+		key := t.Table + "|" + t.Digest
+		if first, again := seen[key]; again {
+			r.add(finding.Finding{Kind: TableTwice, Cell: source.Cell{Book: t.Book, Sheet: t.Sheet},
+				Text: fmt.Sprintf("the %s at %s hold the same figures as those at %s!%s", t.Table, t.Range, first.Sheet, first.Range)})
+			r.dropped = append(r.dropped, t)
+			continue
+		}
+		seen[key] = t
+	}
+	r.dropTwice()
+}
+
+// like is the table among some that has the lines of another over again: its
+// index, how many figures are the same, and the cells of those that are not.
+func (r *reader) like(among []hull.Offsets, o hull.Offsets) (k, same int, apart []source.Cell) {
+	for k, first := range among {
+		if !sameNames(first.Stations, o.Stations) {
+			continue
+		}
+		same, apart, lines := 0, []source.Cell(nil), 0
+		for _, l := range o.Lines {
+			i := slices.IndexFunc(first.Lines, func(f hull.Line) bool { return f.Name == l.Name && f.View == l.View && f.Role == l.Role })
+			if i < 0 {
+				continue
+			}
+			lines++
+			for n := range min(len(l.Values), len(first.Lines[i].Values)) {
+				a, b := l.Values[n], first.Lines[i].Values[n]
+				if a.State == b.State && a.Value == b.Value {
+					same++
+				} else {
+					apart = append(apart, a.Cell)
+				}
+			}
+		}
+		if lines > 0 && lines == len(o.Lines) && 2*same >= same+len(apart) {
+			return k, same, apart
+		}
+	}
+	return -1, 0, nil
+}
+
+// sameNames says that two tables have the same stations.
+func sameNames(a, b []hull.Station) bool {
+	return slices.EqualFunc(a, b, func(a, b hull.Station) bool { return a.Name == b.Name })
+}
+
+// dropTwice leaves out of the job what came from tables found before.
+func (r *reader) dropTwice() {
+	for _, t := range r.dropped {
+		top, left, bottom, right, ok := corners(t.Range)
+		in := func(c source.Cell) bool {
+			return ok && c.Book == t.Book && c.Sheet == t.Sheet && c.Row >= top && c.Row <= bottom && c.Col >= left && c.Col <= right
+		}
+		r.job.Strakes = slices.DeleteFunc(r.job.Strakes, func(s hull.Strake) bool { return in(s.Cell) })
+		r.job.Rack = slices.DeleteFunc(r.job.Rack, func(b stock.Board) bool { return in(b.Cell) })
+		r.job.Bevels = slices.DeleteFunc(r.job.Bevels, func(b bevel.Readings) bool { return in(b.Cell) })
+		r.job.Seams = slices.DeleteFunc(r.job.Seams, func(s hull.SeamMarks) bool { return in(s.Cell) })
+	}
+}
+
+// join makes one table of offsets of those that are parts of one: of the same
+// stations, with lines of their own. Heights and half-breadths are often kept
+// apart.
+func (r *reader) join() {
+	var all []hull.Offsets
+	for _, o := range r.job.Offsets {
+		k := slices.IndexFunc(all, func(first hull.Offsets) bool { return parts(first, o) })
+		if k < 0 {
+			all = append(all, o)
+			continue
+		}
+		first := &all[k]
+		first.Lines = append(slices.Clone(first.Lines), o.Lines...)
+		if first.Surface == hull.SurfaceUnstated {
+			first.Surface = o.Surface
+		} else if o.Surface != hull.SurfaceUnstated && o.Surface != first.Surface {
+			r.add(finding.Finding{Kind: ConventionTwo, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: "two parts of the offsets are said to be to different surfaces"})
+		}
+		if o.Resolution > 0 && (first.Resolution == 0 || o.Resolution < first.Resolution) {
+			first.Resolution = o.Resolution
+		}
+		for i := range first.Stations {
+			if !first.Stations[i].At.OK() {
+				first.Stations[i].At = o.Stations[i].At
+			}
+		}
+	}
+	r.job.Offsets = all
+}
+
+// parts says that two tables of offsets are parts of one.
+func parts(a, b hull.Offsets) bool {
+	if !sameNames(a.Stations, b.Stations) || a.Fractions != b.Fractions {
+		return false
+	}
+	for i := range a.Stations {
+		if x, y := a.Stations[i].At, b.Stations[i].At; x.OK() && y.OK() && x.Value != y.Value {
+			return false
+		}
+	}
+	for _, l := range b.Lines {
+		if slices.ContainsFunc(a.Lines, func(f hull.Line) bool { return f.Name == l.Name && f.View == l.View }) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,182 @@
+package read
+
+import (
+	"fmt"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// positionsOf fills in where the stations of a table lie: from its row of
+// positions, else its row of spacings.
+func (r *reader) positionsOf(t *stationTable, stations []hull.Station, cols []int, form measure.Form) {
+	row, what := t.position, "position"
+	if row == 0 {
+		row, what = t.spacing, "spacing"
+	}
+	if row == 0 {
+		return
+	}
+	cells := t.cells(row, cols)
+	said, ok := headUnit(t.label(row))
+	if !ok && len(t.lines) == 0 {
+		said, _ = r.formOf(t.page, t.ownWords(), t.caption)
+	}
+	d := decide(weigh(cells), said, r.bare, true)
+	if d.form.Unit == measure.NoUnit && d.form.Notation == measure.Decimal {
+		d.form.Unit = form.Unit // that of the table around it
+	}
+	if form.Unit == measure.Fractions && !ok {
+		d.form.Unit = r.bare
+	}
+	d.dates = datesOf([][]sheet.Cell{cells}, d.form)
+	all := make([]source.Reading[measure.Length], len(stations))
+	for i, col := range cols {
+		all[i] = r.lengthAt(cells[i], d, t.place(row, col), fmt.Sprintf("%s of station %s", what, stations[i].Name))
+	}
+	r.tableRead()
+	if what == "spacing" {
+		if !summed(all) {
+			r.add(finding.Finding{Kind: SpacingOpen, Cell: t.place(row, t.left), Text: "a spacing stands at every station: nothing says whether it is to the station before or the one after"})
+			return
+		}
+	}
+	for i := range stations {
+		stations[i].At = all[i]
+	}
+}
+
+// summed makes positions of the spacings between stations. There is one spacing
+// fewer than stations: the first or the last cell is blank or nought. It is not
+// ok where there are as many.
+func summed(all []source.Reading[measure.Length]) bool {
+	n := len(all)
+	if n < 2 {
+		return false
+	}
+	none := func(v source.Reading[measure.Length]) bool {
+		return !v.OK() && v.State != source.Unread || v.OK() && v.Value == 0
+	}
+	first, last := none(all[0]), none(all[n-1])
+	if first == last {
+		return false
+	}
+	at, known := measure.Length(0), true
+	steps := append([]source.Reading[measure.Length]{}, all...)
+	for i := range all {
+		if i > 0 {
+			step := steps[i]
+			if last {
+				step = steps[i-1]
+			}
+			known = known && step.OK()
+			at += step.Value
+		}
+		all[i] = source.Reading[measure.Length]{Text: steps[i].Text, Cell: steps[i].Cell}
+		if known {
+			all[i].Value, all[i].State = at, source.Given
+		}
+	}
+	return true
+}
+
+// placesOf reads a table that holds nothing but where stations lie.
+func (r *reader) placesOf(t *stationTable) {
+	stations, cols, _ := r.stationsOf(t, measure.Form{})
+	for _, s := range stations {
+		r.place(s.Name, s.At)
+	}
+	var d decision
+	if row := max(t.position, t.spacing); row > 0 {
+		d = decide(weigh(t.cells(row, cols)), measure.Form{}, r.bare, true)
+	}
+	table := t.found("positions", d)
+	table.Stations, table.Lines = len(stations), 1
+	r.tables = append(r.tables, table)
+}
+
+// place keeps where a station lies, as a table of positions has it.
+func (r *reader) place(name string, at source.Reading[measure.Length]) {
+	if first, again := r.at[name]; again && first.OK() && at.OK() && first.Value != at.Value {
+		r.add(finding.Finding{Kind: PositionTwice, Cell: at.Cell, Also: []source.Cell{first.Cell}, Reads: at.Text, Suggests: first.Text,
+			Text: fmt.Sprintf("station %s is given two positions, %q and %q", name, first.Text, at.Text)})
+		return
+	}
+	if at.OK() {
+		r.at[name] = at
+	}
+}
+
+// fillPositions gives stations without positions those of a table of positions,
+// else those that the spacing gives.
+func (r *reader) fillPositions() {
+	fill := func(stations []hull.Station) {
+		for _, s := range stations {
+			if s.At.OK() {
+				return
+			}
+		}
+		for i := range stations {
+			if at, ok := r.at[stations[i].Name]; ok {
+				stations[i].At = at
+			}
+		}
+		r.space(stations)
+	}
+	for i := range r.job.Offsets {
+		fill(r.job.Offsets[i].Stations)
+	}
+	for i := range r.job.Bevels {
+		fill(r.job.Bevels[i].Stations)
+	}
+	for i := range r.job.Seams {
+		fill(r.job.Seams[i].Stations)
+	}
+}
+
+// space places stations by the spacing that Settings give, where nothing gives
+// positions and the stations' numbers are all known and rising.
+func (r *reader) space(stations []hull.Station) {
+	spacing := r.rules.Hull.StationSpacing
+	if spacing == 0 || len(stations) == 0 {
+		return
+	}
+	numbers := make([]float64, len(stations))
+	for i, s := range stations {
+		v, ok := stationNumber(s.Name)
+		switch {
+		case ok:
+		case !s.Transom && i > 0 && i+1 < len(stations):
+			next, fine := stationNumber(stations[i+1].Name)
+			if v = numbers[i-1] + 1; !fine || next != v+1 {
+				return // X between 6 and 8 is 7; between others it is nowhere
+			}
+		case s.Transom && i == len(stations)-1:
+			continue
+		default:
+			return
+		}
+		if s.At.State != source.Blank || i > 0 && v <= numbers[i-1] {
+			return
+		}
+		numbers[i] = v
+	}
+	for i := range stations {
+		if !stations[i].Transom || i < len(stations)-1 {
+			stations[i].At = source.Is(spacing.Times(numbers[i]))
+		}
+	}
+}
+
+// stationNumber is the number of a station by its name.
+func stationNumber(name string) (float64, bool) {
+	m := stationText.FindStringSubmatch(strings.ToLower(measure.Fold(name)))
+	if m == nil {
+		return 0, false
+	}
+	return numberOf(m[2]), true
+}

@@ -149,7 +149,7 @@ func (j *Job) WriteGuide(path string, force bool) error {
 		}
 		rows = append(rows, g)
 	}
-	return xlsx.Replace(path, func(w io.Writer) error { return csv.WriteGuide(w, rows) })
+	return xlsx.Replace(path, force, func(w io.Writer) error { return csv.WriteGuide(w, rows) })
 }
 
 // Kinds is every kind of finding there is, in the order of the work.

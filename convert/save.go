@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -55,11 +56,17 @@ func (d *Done) Save(to Target) (string, error) {
 			ours.Sheets = append(ours.Sheets, s)
 		}
 	}
-	if err := xlsx.Save(path, ours, from, marks); err != nil {
+	err = xlsx.Save(path, to.Force && to.Path != "", ours, from, marks)
+	for to.Path == "" && errors.Is(err, fs.ErrExist) { // taken since it was chosen
+		if path, err = d.target(to, first); err == nil {
+			err = xlsx.Save(path, false, ours, from, marks)
+		}
+	}
+	if err != nil {
 		return "", err
 	}
 	for _, t := range tables {
-		if err := xlsx.Replace(tablePath(to, t), func(w io.Writer) error { return csv.Write(w, t.Rows) }); err != nil {
+		if err := xlsx.Replace(tablePath(to, t), to.Force, func(w io.Writer) error { return csv.Write(w, t.Rows) }); err != nil {
 			return "", err
 		}
 	}
@@ -191,7 +198,7 @@ func Write(b *sheet.Book, path string, force bool) error {
 	if err := mayWrite(path, force, nil); err != nil {
 		return err
 	}
-	return xlsx.Save(path, b, nil, nil)
+	return xlsx.Save(path, force, b, nil, nil)
 }
 
 // Hints is what to do about an error, a line each.

@@ -10,9 +10,11 @@ import (
 )
 
 // mark shades and notes doubtful cells of the builder's own sheets, keeping
-// their number formats, fonts and alignment. A note that the library cannot add
-// is left out: the shading and the Warnings sheet still tell.
-func mark(f *excelize.File, marks []sheet.Mark) error {
+// their number formats, fonts and alignment. A note that the builder has on such
+// a cell stands before ours in one. A note that the library cannot add is left
+// out: the shading and the Warnings sheet still tell.
+func (b *carried) mark(marks []sheet.Mark) error {
+	f := b.file
 	renameNoteShapes(f)
 	type key struct {
 		style   int
@@ -44,11 +46,47 @@ func mark(f *excelize.File, marks []sheet.Mark) error {
 		if err := f.SetCellStyle(m.Sheet, at, at, id); err != nil {
 			return err
 		}
-		if m.Note != "" {
-			_ = f.AddComment(m.Sheet, note(at, m.Note))
+		if m.Note != "" && !b.noNotes[m.Sheet] {
+			b.note(m.Sheet, at, m.Note)
 		}
 	}
 	return nil
+}
+
+// note puts a note on a cell, after the builder's own where there is one.
+func (b *carried) note(name, at, text string) {
+	had, err := b.had(name)
+	if err != nil {
+		return
+	}
+	if own := had[at]; own != "" {
+		if err := b.file.DeleteComment(name, at); err != nil {
+			return
+		}
+		text = own + "\n\n" + text
+	}
+	_ = b.file.AddComment(name, note(at, text))
+}
+
+// had is the builder's own notes on a sheet, by their cells.
+func (b *carried) had(name string) (map[string]string, error) {
+	if all, ok := b.notes[name]; ok {
+		return all, nil
+	}
+	notes, err := b.file.GetComments(name)
+	if err != nil {
+		return nil, err
+	}
+	all := map[string]string{}
+	for _, n := range notes {
+		text := n.Text
+		for _, run := range n.Paragraph {
+			text += run.Text
+		}
+		all[n.Cell] = strings.TrimSpace(text)
+	}
+	b.notes[name] = all
+	return all, nil
 }
 
 // renameNoteShapes gives the shapes of notes written by other programs the names

@@ -1,0 +1,97 @@
+package xlsx
+
+import (
+	"archive/zip"
+	"bytes"
+	"regexp"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// carried is the builder's workbook, read afresh for its sheets to be carried
+// over: only those sheets are touched that have cells to be marked.
+type carried struct {
+	file    *excelize.File
+	sheets  []string
+	noNotes map[string]bool              // sheets to whose notes the library cannot add
+	notes   map[string]map[string]string // the builder's, by sheet and cell, as they are asked for
+}
+
+// carry opens the builder's workbook to be written on.
+func carry(from []byte, scratch string) (*carried, error) {
+	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
+	if err != nil {
+		return nil, err
+	}
+	a, err := unpack("", z)
+	if err != nil {
+		return nil, err
+	}
+	s, err := a.structure()
+	if err != nil {
+		return nil, err
+	}
+	c := &carried{noNotes: map[string]bool{}, notes: map[string]map[string]string{}}
+	for _, p := range s.sheets {
+		a.unselect(p.part)
+		if !a.takesNotes(p.part) {
+			c.noNotes[p.name] = true
+		}
+	}
+	packed, err := a.pack()
+	if err != nil {
+		return nil, err
+	}
+	c.file, err = excelize.OpenReader(bytes.NewReader(packed), excelize.Options{UnzipSizeLimit: mostUnpacked, UnzipXMLSizeLimit: mostUnpacked, TmpDir: scratch})
+	if err != nil {
+		return nil, err
+	}
+	c.sheets = c.file.GetSheetList()
+	return c, nil
+}
+
+var selected = regexp.MustCompile(` tabSelected="(?:1|true)"`)
+
+// unselect takes off that a sheet is the one in view: two sheets in view at once
+// are a group, and what is typed into one of them goes into both.
+func (a *archive) unselect(part string) {
+	data := a.parts[part]
+	at := bytes.Index(data, []byte("<sheetData"))
+	if at < 0 {
+		return
+	}
+	if place := selected.FindIndex(data[:at]); place != nil {
+		a.parts[part] = append(append([]byte{}, data[:place[0]]...), data[place[1]:]...)
+	}
+}
+
+var (
+	noteParts  = regexp.MustCompile(`^xl/comments(\d+)\.xml$`)
+	shapeParts = regexp.MustCompile(`^xl/drawings/vmlDrawing(\d+)\.vml$`)
+)
+
+// takesNotes says that a note can be added to a sheet: it has none, or their
+// parts bear one number, by which alone the library knows them.
+func (a *archive) takesNotes(part string) bool {
+	rels, err := a.relations(part)
+	if err != nil {
+		return false
+	}
+	notes, shapes := "none", "none"
+	for _, n := range rels {
+		switch n.kind {
+		case "comments":
+			notes = numbered(noteParts, n.target)
+		case "vmlDrawing":
+			shapes = numbered(shapeParts, n.target)
+		}
+	}
+	return notes == shapes && notes != ""
+}
+
+func numbered(name *regexp.Regexp, part string) string {
+	if m := name.FindStringSubmatch(part); m != nil {
+		return m[1]
+	}
+	return ""
+}

@@ -1,0 +1,146 @@
+package xlsx
+
+import (
+	"archive/zip"
+	"bytes"
+	"errors"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"strakebook/convert/sheet"
+)
+
+// A file that comes to be there while the new one is written is kept whole.
+func TestNothingIsWrittenOverUnforced(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "out.xlsx")
+	late := func(w io.Writer) error {
+		if err := os.WriteFile(path, []byte("another's"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		_, err := io.WriteString(w, "ours")
+		return err
+	}
+	if err := Replace(path, false, late); !errors.Is(err, fs.ErrExist) {
+		t.Errorf("a file that came to be there: %v", err)
+	}
+	if got, _ := os.ReadFile(path); string(got) != "another's" {
+		t.Errorf("it now holds %q", got)
+	}
+	if err := Replace(path, true, late); err != nil {
+		t.Error(err)
+	}
+	info, err := os.Stat(path)
+	if got, _ := os.ReadFile(path); string(got) != "ours" || err != nil || info.Mode().Perm() != 0o644 {
+		t.Errorf("forced: it holds %q, mode %v, %v", got, info.Mode(), err)
+	}
+	broken := errors.New("no space left")
+	if err := Replace(path, true, func(io.Writer) error { return broken }); err == nil {
+		t.Error("a failure was not told")
+	}
+	if got, _ := os.ReadFile(path); string(got) != "ours" {
+		t.Errorf("after a failure it holds %q", got)
+	}
+	if left, _ := os.ReadDir(filepath.Dir(path)); len(left) != 1 {
+		t.Errorf("%d files are left", len(left))
+	}
+}
+
+// builders is a workbook of the builder's: one sheet with a note, one in view.
+func builders(t *testing.T) []byte {
+	t.Helper()
+	f := excelize.NewFile()
+	defer f.Close()
+	for _, err := range []error{
+		f.SetCellValue("Sheet1", "B2", 3.5),
+		f.AddComment("Sheet1", excelize.Comment{Cell: "B2", Author: "yard", Text: "measured twice"}),
+		f.SetCellValue("Sheet1", "B3", 4.5),
+	} {
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	at, err := f.NewSheet("Other")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := f.SetCellFormula("Other", "A1", "Sheet1!B2*2"); err != nil {
+		t.Fatal(err)
+	}
+	f.SetActiveSheet(at)
+	var b bytes.Buffer
+	if err := f.Write(&b); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+// saved is the new book of one sheet of ours before the builder's.
+func saved(t *testing.T, from []byte, marks []sheet.Mark) *archive {
+	t.Helper()
+	ours := &sheet.Sheet{Name: "Summary"}
+	ours.Set(1, 1, sheet.Cell{Kind: sheet.Text, Text: "What", Style: sheet.Heading})
+	path := filepath.Join(t.TempDir(), "out.xlsx")
+	if err := Save(path, false, &sheet.Book{Sheets: []*sheet.Sheet{ours}}, from, marks); err != nil {
+		t.Fatal(err)
+	}
+	return parts(t, path)
+}
+
+func parts(t *testing.T, path string) *archive {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	a, err := unpack(path, z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return a
+}
+
+// A sheet without marks is carried over byte for byte, but that it is no longer
+// the one in view.
+func TestCarriedSheetsAreNotTouched(t *testing.T) {
+	from := builders(t)
+	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	had, err := unpack("", z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	has := saved(t, from, nil)
+	for _, part := range []string{"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml", "xl/comments1.xml"} {
+		want := strings.Replace(string(had.parts[part]), ` tabSelected="true"`, "", 1)
+		if got := string(has.parts[part]); got == "" || got != want {
+			t.Errorf("%s was\n%s\nand is\n%s", part, want, got)
+		}
+	}
+}
+
+// A doubtful cell that bears a note of the builder's gets one note of both.
+func TestNotesAreNotDoubled(t *testing.T) {
+	has := saved(t, builders(t), []sheet.Mark{
+		{Sheet: "Sheet1", Row: 2, Col: 2, Style: sheet.Unsure, Note: "off the run"},
+		{Sheet: "Sheet1", Row: 3, Col: 2, Style: sheet.Wrong, Note: "no figure"},
+	})
+	notes := string(has.parts["xl/comments1.xml"])
+	if n := strings.Count(notes, `ref="B2"`); n != 1 || !strings.Contains(notes, "measured twice") || !strings.Contains(notes, "off the run") {
+		t.Errorf("%d notes on B2: %s", n, notes)
+	}
+	if shapes := string(has.parts["xl/drawings/vmlDrawing1.vml"]); strings.Count(shapes, "<v:shape ") != 2 {
+		t.Errorf("two notes have these shapes: %s", shapes)
+	}
+}

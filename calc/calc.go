@@ -8,7 +8,6 @@ import (
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/scarf"
-	"strakebook/calc/source"
 	"strakebook/calc/stock"
 )
 
@@ -21,17 +20,14 @@ type Job struct {
 	Seams     []hull.SeamMarks // the builder's own marks of where seams run
 	Hung      []hull.Hung      // girths measured to edges hung
 	Rules     Rules
-	Decisions []Decision
+	Decisions []Decision // on figures of the offsets; what was decided of any other cell is in place of it already
+
+	TakeProposals bool // the likeliest reading is taken of every offset that one is proposed of
 }
 
 // Decision is what the builder wrote beside a finding on a Warnings sheet that
 // was handed back.
-type Decision struct {
-	Cell  source.Cell // the cell the finding is about
-	Code  string
-	Take  bool   // the first thing suggested
-	Value string // a value of the builder's own
-}
+type Decision = hull.Decision
 
 // Result is what was worked out of a job. Parts that could not be are empty.
 type Result struct {
@@ -42,5 +38,10 @@ type Result struct {
 	Bevels []bevel.Schedule
 	Hull   *hull.Shape
 	Hung   []hull.HungRow
-	Fair   []hull.LineReport
+	Fair   []hull.LineReport // of every line of every table of offsets, in their order
+
+	Offsets  []hull.Offsets       // as worked with: as read, but for what was decided
+	Stations []hull.StationReport // how fair the lines are at each station of each table
+	Queries  []hull.Query         // to the designer, of the tables as read
+	Decided  []hull.Decided
 }

@@ -24,6 +24,8 @@ type Options struct {
 	Set     []string // name=value, over what the book says
 	Guide   string   // path of a guide file; "" for none
 	Version string   // of the program, for the JSON
+
+	TakeProposals bool // take the likeliest reading of every offset that one is proposed of
 }
 
 // Job is books as read: the tables found in them and what there is to say.
@@ -65,6 +67,7 @@ func readBooks(books []*sheet.Book, o Options) (*Job, error) {
 		how.Guide = rows
 	}
 	job, tables, findings := read.Books(books, how)
+	job.TakeProposals = o.TakeProposals
 	if !usable(tables) {
 		return nil, &Unusable{Books: paths(books)}
 	}

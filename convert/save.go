@@ -37,7 +37,9 @@ func (d *Done) Save(to Target) (string, error) {
 		from = first.Data
 	}
 	for _, s := range first.Sheets {
-		in.Taken = append(in.Taken, s.Name)
+		if !first.Ours(s.Name) { // those of an earlier run are made anew
+			in.Taken = append(in.Taken, s.Name)
+		}
 	}
 	tables, err := d.tables(to, in)
 	if err != nil {

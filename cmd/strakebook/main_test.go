@@ -13,5 +13,6 @@ func TestMain(m *testing.M) {
 
 // TestScript runs the stories of testdata/script.
 func TestScript(t *testing.T) {
-	testscript.Run(t, testscript.Params{Dir: "../../testdata/script", UpdateScripts: os.Getenv("UPDATE") != ""})
+	testscript.Run(t, testscript.Params{Dir: "../../testdata/script", UpdateScripts: os.Getenv("UPDATE") != "",
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"decide": decide}})
 }

@@ -31,6 +31,7 @@ type common struct {
 	guide  string
 	set    []string
 	units  string
+	take   bool
 	json   bool
 	csv    string
 	each   bool
@@ -96,6 +97,7 @@ func (c *common) read(cmd *cobra.Command) {
 	f.StringVar(&c.guide, "guide", "", "read the tables as this guide `FILE` says (see show --write-guide)")
 	f.StringArrayVar(&c.set, "set", nil, "set `name=value`, over what the book says; may be given again")
 	f.StringVar(&c.units, "units", "", "write lengths in `feet`, inches or mm")
+	f.BoolVar(&c.take, "take-proposals", false, "take the likeliest reading of every doubtful offset that one is proposed of; each is listed")
 	f.BoolVar(&c.json, "json", false, "one JSON object to stdout in place of text")
 	f.BoolVar(&c.each, "each", false, "every book a job of its own")
 	f.BoolVar(&c.quiet, "quiet", false, "no summary and no notes")
@@ -107,7 +109,7 @@ func (c *common) options() convert.Options {
 	if c.units != "" {
 		set = append(set[:len(set):len(set)], "units="+c.units)
 	}
-	return convert.Options{Set: set, Guide: c.guide, Version: version()}
+	return convert.Options{Set: set, Guide: c.guide, Version: version(), TakeProposals: c.take}
 }
 
 // jobs is the books of each job: all together, or each by itself.

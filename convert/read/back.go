@@ -7,19 +7,10 @@ import (
 
 	"strakebook/calc"
 	"strakebook/calc/finding"
+	"strakebook/calc/hull"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
-
-// ours says that a sheet is one of those we write.
-func ours(b *sheet.Book, name string) bool {
-	for _, n := range b.Names {
-		if n.Sheet == name && strings.HasPrefix(n.Name, sheet.OursPrefix) {
-			return true
-		}
-	}
-	return false
-}
 
 // warned is one row of a Warnings sheet of ours that was decided on.
 type warned struct {
@@ -49,8 +40,8 @@ func (r *reader) back(p *page) {
 		decision, code := at("Decision"), at("Code")
 		name, ref, ok := cutLast(at("Where"), "!")
 		col, line, fine := address(ref)
-		if decision == "" && code == DecisionTaken.Code {
-			decision = "take" // as decided before: it holds until it is changed
+		if decision == "" && (code == DecisionTaken.Code || code == hull.OffsetDecided.Code) {
+			decision = at("Suggests") // as decided before: it holds until it is changed
 		}
 		if decision == "" || !ok || !fine {
 			continue
@@ -61,7 +52,6 @@ func (r *reader) back(p *page) {
 		} else {
 			d.Value = decision
 		}
-		r.job.Decisions = append(r.job.Decisions, d)
 		r.decided = append(r.decided, warned{d, at("Suggests")})
 	}
 }
@@ -70,7 +60,8 @@ func (r *reader) back(p *page) {
 var leave = []string{"leave", "keep", "stands", "ok", "as is", "right", "undo"}
 
 // decide puts what the builder decided in place of what the cells hold, before
-// anything is read of them.
+// anything is read of them. What was decided of an offset goes with the job: what
+// is suggested of it follows from the whole table.
 func (r *reader) decide() {
 	for _, w := range r.decided {
 		d := w.decision
@@ -79,6 +70,11 @@ func (r *reader) decide() {
 			value = firstSuggested(w.suggests)
 		}
 		p := r.pageAt(d.Cell)
+		if p != nil && hull.Decides(d.Code) {
+			d.Cell.Book = p.book.Name
+			r.job.Decisions = append(r.job.Decisions, d)
+			continue
+		}
 		if p == nil || value == "" || oneOf(value, leave) {
 			continue
 		}

@@ -247,7 +247,9 @@ func (t *stationTable) labelColumns() []int {
 }
 
 // sentence says that a text is a remark, and longer than any label.
-func sentence(text string) bool { return strings.HasPrefix(text, "# ") || len(strings.Fields(text)) > 8 }
+func sentence(text string) bool {
+	return strings.HasPrefix(text, "# ") || len(strings.Fields(text)) > 8
+}
 
 // spans says that a column of labels holds a merged heading over several lines.
 func (t *stationTable) spans(col, last int) bool {

@@ -79,7 +79,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 func (r *reader) open(books []*sheet.Book) {
 	for _, b := range books {
 		for _, s := range b.Sheets {
-			if ours(b, s.Name) {
+			if b.Ours(s.Name) {
 				r.back(newPage(b, s))
 			} else {
 				r.pages = append(r.pages, newPage(b, s))

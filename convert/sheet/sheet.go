@@ -3,6 +3,8 @@
 // file format and nothing of boats.
 package sheet
 
+import "strings"
+
 // Kind is what a cell holds.
 type Kind uint8
 
@@ -89,4 +91,14 @@ type Book struct {
 	Names  []Name
 	Kind   string // "xlsx", "xlsm", "csv", ...
 	Data   []byte // the file as it is, to carry its sheets over from
+}
+
+// Ours says that a sheet is one of those we write.
+func (b *Book) Ours(name string) bool {
+	for _, n := range b.Names {
+		if n.Sheet == name && strings.HasPrefix(n.Name, OursPrefix) {
+			return true
+		}
+	}
+	return false
 }

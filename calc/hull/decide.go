@@ -1,0 +1,169 @@
+package hull
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// Decision is what the builder wrote beside a finding on a Warnings sheet that
+// was handed back.
+type Decision struct {
+	Cell  source.Cell // the cell the finding is about
+	Code  string
+	Take  bool   // the first thing suggested
+	Value string // a value of the builder's own, or a word that lets the figure stand
+}
+
+// Decided is a figure of the offsets that stands because the builder said so.
+type Decided struct {
+	Cell          source.Cell
+	Line, Station string
+	Reads, Now    string // as written, and as the tables use it
+	Why           string // "one inch, as proposed", "the builder's own"
+}
+
+// What became of the builder's decisions.
+var (
+	OffsetDecided = &finding.Kind{
+		Code: "offset-decided", Severity: finding.Note, Title: "offset used as decided",
+		Why:    "A figure the builder decided on is used in place of the one the table gives.",
+		Remedy: "tell the designer, so that the table and the boat agree",
+	}
+	DecisionIdle = &finding.Kind{
+		Code: "decision-idle", Severity: finding.Warning, Title: "decision that does nothing",
+		Why:    "A decision that cannot be followed leaves the figure as it was.",
+		Remedy: "write take where something is suggested, a value as the table writes it, or leave",
+	}
+)
+
+// stands are the words by which a builder lets a figure stand as it is.
+var stands = []string{"leave", "keep", "stands", "as is", "right", "ok", "undo"}
+
+// Decide puts what the builder decided in place of what a table gives. A table
+// is never changed: it is given back changed. Those decisions that are about
+// none of its figures are left, for other tables.
+func Decide(o Offsets, e Report, decisions []Decision) (now Offsets, done []Decided, left []Decision, found finding.List) {
+	now = o.copied()
+	for _, d := range decisions {
+		line, station, ok := o.find(d.Cell)
+		if !ok {
+			left = append(left, d)
+			continue
+		}
+		was := o.Lines[line].Values[station]
+		v, why, ok := o.decision(e, d, line, station)
+		if !ok {
+			found = append(found, finding.Finding{Kind: DecisionIdle, Cell: was.Cell, Reads: was.Text, Text: why})
+			continue
+		}
+		if v.OK() {
+			now.Lines[line].Values[station] = v
+		}
+		done = append(done, Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, now.Lines[line].Values[station].Text, why})
+	}
+	return now, done, left, append(found, decidedNotes(done)...)
+}
+
+// Proposed is a decision to take the likeliest reading of every figure that a
+// reading is proposed of, but those decided on already.
+func (e Report) Proposed(but []Decision) []Decision {
+	var all []Decision
+	for _, d := range e.Doubts {
+		decided := slices.ContainsFunc(but, func(b Decision) bool { return b.Cell == d.Reads.Cell })
+		if len(d.Proposals) > 0 && !decided {
+			all = append(all, Decision{Cell: d.Reads.Cell, Code: d.Kind.Code, Take: true})
+		}
+	}
+	return all
+}
+
+// Idle is the decisions that are about no figure of the offsets.
+func Idle(left []Decision) finding.List {
+	var found finding.List
+	for _, d := range left {
+		found = append(found, finding.Finding{Kind: DecisionIdle, Cell: d.Cell, Text: "the decision is about no figure of a table of offsets"})
+	}
+	return found
+}
+
+// decision is what a figure becomes by a decision, and why; where it stands as
+// it is the reading is not given. Where the decision cannot be followed ok is
+// false and why says what is wrong with it.
+func (o Offsets) decision(e Report, d Decision, line, station int) (v source.Reading[measure.Length], why string, ok bool) {
+	v.Cell = d.Cell
+	if !d.Take {
+		for _, word := range stands {
+			if strings.EqualFold(strings.TrimSpace(d.Value), word) {
+				return v, "stands as it is, as decided", true
+			}
+		}
+		w, err := o.Form.Length(d.Value)
+		if err != nil {
+			return v, fmt.Sprintf("the decision %q cannot be read as an offset", d.Value), false
+		}
+		v.Value, v.State, v.Text = w, source.Given, strings.TrimSpace(d.Value)
+		return v, "the builder's own", true
+	}
+	for _, doubt := range e.Doubts {
+		if doubt.Line != line || doubt.Station != station {
+			continue
+		}
+		if w, ok := doubt.Take(); ok {
+			v.Value, v.State, v.Text = w, source.Given, o.Form.Write(w)
+			why = "faired"
+			if len(doubt.Proposals) > 0 {
+				why = doubt.Proposals[0].Reason + ", as proposed"
+			}
+			return v, why, true
+		}
+	}
+	if w, ok := o.fill(line, station); ok && o.Lines[line].Values[station].State == source.Blank {
+		v.Value, v.State, v.Text = w, source.Given, o.Form.Write(w)
+		return v, "faired", true
+	}
+	return v, "nothing is suggested that could be taken", false
+}
+
+// Decides says that a decision on a finding of this code is about a figure of the
+// offsets, and is followed here: what is suggested is worked out anew.
+func Decides(code string) bool { return strings.HasPrefix(code, "offset-") }
+
+// find is the place in the table of a cell of the builder's books.
+func (o Offsets) find(c source.Cell) (line, station int, ok bool) {
+	for i, l := range o.Lines {
+		for k, v := range l.Values {
+			if v.Cell == c {
+				return i, k, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// copied is the table with values of its own.
+func (o Offsets) copied() Offsets {
+	lines := make([]Line, len(o.Lines))
+	for i, l := range o.Lines {
+		l.Values = append(l.Values[:0:0], l.Values...)
+		lines[i] = l
+	}
+	o.Lines = lines
+	return o
+}
+
+func decidedNotes(done []Decided) finding.List {
+	var found finding.List
+	for _, d := range done {
+		if d.Reads == d.Now {
+			continue // it stands
+		}
+		found = append(found, finding.Finding{Kind: OffsetDecided, Cell: d.Cell, Reads: d.Reads, Suggests: d.Now,
+			Text: fmt.Sprintf("%s at station %s is taken as %q (%s)", d.Line, d.Station, d.Now, d.Why)})
+	}
+	return found
+}

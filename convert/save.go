@@ -36,10 +36,8 @@ func (d *Done) Save(to Target) (string, error) {
 	if workbook {
 		from = first.Data
 	}
-	for _, s := range first.Sheets {
-		if !first.Ours(s.Name) { // those of an earlier run are made anew
-			in.Taken = append(in.Taken, s.Name)
-		}
+	for _, s := range first.Theirs() {
+		in.Taken = append(in.Taken, s.Name)
 	}
 	tables, err := d.tables(to, in)
 	if err != nil {
@@ -47,12 +45,12 @@ func (d *Done) Save(to Target) (string, error) {
 	}
 	ours, marks := write.Book(in)
 	if !workbook {
-		ours.Sheets = append(ours.Sheets, values(first.Sheets, marks)...)
+		ours.Sheets = append(ours.Sheets, values(first.Theirs(), marks)...)
 		marks = nil
 	}
 	for _, b := range d.Books[1:] {
-		for _, s := range values(b.Sheets, nil) {
-			for n := 2; has(ours.Sheets, first.Sheets, s.Name); n++ {
+		for _, s := range values(b.Theirs(), nil) {
+			for n := 2; has(ours.Sheets, first.Theirs(), s.Name); n++ {
 				s.Name = fmt.Sprintf("%.24s (%d)", s.Name, n)
 			}
 			ours.Sheets = append(ours.Sheets, s)
@@ -126,7 +124,7 @@ func sheetName(name string) string {
 // target is where the new book goes, refused where it would lie over another.
 func (d *Done) target(to Target, first *sheet.Book) (string, error) {
 	ext := ".xlsx"
-	if first.Kind == "xlsm" {
+	if first.Kind == "xlsm" || first.Kind == "xltm" { // macros may not lie under the plain name
 		ext = ".xlsm"
 	}
 	if to.Path == "" {

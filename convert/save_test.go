@@ -131,3 +131,45 @@ func TestNothingIsLeftBehind(t *testing.T) {
 		t.Errorf("%d files in the folder, want the book and its cut list", len(left))
 	}
 }
+
+// A cut list cut again says what was said of the book: our sheets and marks of
+// the first run are gone, and not written beside the new ones.
+func TestCutTwice(t *testing.T) {
+	_, list := cutDemo(t)
+	sheets, findings := cutAgain(t, list)
+	again := filepath.Join(t.TempDir(), "again.xlsx")
+	in, err := Read([]string{list}, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := in.Work().Save(Target{Path: again}); err != nil {
+		t.Fatal(err)
+	}
+	sheetsAgain, findingsAgain := cutAgain(t, again)
+	if d := cmp.Diff(sheets, sheetsAgain); d != "" {
+		t.Errorf("sheets: %s", d)
+	}
+	if d := cmp.Diff(findings, findingsAgain); d != "" {
+		t.Errorf("findings: %s", d)
+	}
+	book, _ := cutDemo(t)
+	if _, first := cutAgain(t, book); len(first) == 0 || !cmp.Equal(first, findings) {
+		t.Errorf("the cut list is told otherwise than the book: %s", cmp.Diff(first, findings))
+	}
+}
+
+// cutAgain is the names of a book's sheets and what is found in it.
+func cutAgain(t *testing.T, path string) (sheets, findings []string) {
+	t.Helper()
+	in, err := Read([]string{path}, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, s := range in.Books[0].Sheets {
+		sheets = append(sheets, s.Name)
+	}
+	for _, f := range in.Work().Findings {
+		findings = append(findings, f.Code+" "+f.Cell.Sheet+"!"+f.Cell.Ref())
+	}
+	return sheets, findings
+}

@@ -75,10 +75,18 @@ func (r *reader) decide() {
 			r.job.Decisions = append(r.job.Decisions, d)
 			continue
 		}
-		if p == nil || value == "" || oneOf(value, leave) {
+		if value == "" || oneOf(value, leave) {
+			continue
+		}
+		if p == nil {
+			r.unmet(w, "there is no such cell")
 			continue
 		}
 		was := p.raw(d.Cell.Row, d.Cell.Col)
+		if !figure(value) || was.Kind == sheet.Text && !figure(was.Text) && len(tokens(was.Text)) > 1 {
+			r.unmet(w, "it is no figure in place of a figure")
+			continue
+		}
 		p.put[[2]int{d.Cell.Row, d.Cell.Col}] = sheet.Cell{Kind: sheet.Text, Text: value}
 		if !filled(was) { // a blank that was filled in
 			p.fill(d.Cell.Row, d.Cell.Col)
@@ -86,6 +94,16 @@ func (r *reader) decide() {
 		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value,
 			Text: fmt.Sprintf("read as %q, as decided on the Warnings sheet", value)})
 	}
+}
+
+// unmet reports a decision that puts no figure in place of another.
+func (r *reader) unmet(w warned, why string) {
+	reads := w.decision.Value
+	if w.decision.Take {
+		reads = "take"
+	}
+	r.add(finding.Finding{Kind: hull.DecisionIdle, Cell: w.decision.Cell, Reads: reads,
+		Text: fmt.Sprintf("the decision %q on %q was not followed: %s", reads, w.decision.Code, why)})
 }
 
 // explained is the words in brackets after a suggestion.

@@ -93,7 +93,7 @@ type Book struct {
 	Data   []byte // the file as it is, to carry its sheets over from
 }
 
-// Ours says that a sheet is one of those we write.
+// Ours says that a sheet of the book is one of those we write.
 func (b *Book) Ours(name string) bool {
 	for _, n := range b.Names {
 		if n.Sheet == name && strings.HasPrefix(n.Name, OursPrefix) {
@@ -101,4 +101,15 @@ func (b *Book) Ours(name string) bool {
 		}
 	}
 	return false
+}
+
+// Theirs is the sheets of the book but for those we write.
+func (b *Book) Theirs() []*Sheet {
+	var all []*Sheet
+	for _, s := range b.Sheets {
+		if !b.Ours(s.Name) {
+			all = append(all, s)
+		}
+	}
+	return all
 }

@@ -81,14 +81,21 @@ func (b *builder) set(out *sheet.Sheet, row, col int, c sheet.Cell) error {
 	return nil
 }
 
-// notes puts the sheet's notes on their cells.
+// notes puts the sheet's notes on their cells, but for what an earlier
+// run of ours wrote.
 func (b *builder) notes(out *sheet.Sheet, p sheetPart) error {
 	if p.notes == "" {
 		return nil
 	}
 	r := newReader(b.archive.parts[p.notes])
-	return r.each(map[string]func() error{"comment": func() error {
+	var by []string
+	return r.each(map[string]func() error{"author": func() error {
+		name, err := r.words()
+		by = append(by, name)
+		return err
+	}, "comment": func() error {
 		ref, _ := r.attr("ref")
+		id, _ := r.attr("authorId")
 		col, row, ok := place([]byte(ref))
 		if !ok {
 			return r.fault("a note on no cell")
@@ -97,8 +104,15 @@ func (b *builder) notes(out *sheet.Sheet, p sheetPart) error {
 		if err != nil {
 			return err
 		}
+		said := strings.TrimSpace(t.all())
+		if n, ok := whole([]byte(id)); ok && n < len(by) && by[n] == author {
+			said = theirNote(said)
+		}
+		if said == "" {
+			return nil
+		}
 		c := out.At(row, col)
-		c.Note = strings.TrimSpace(t.all())
+		c.Note = said
 		if err := b.set(out, row, col, c); err != nil {
 			return nil // told by the count of places
 		}

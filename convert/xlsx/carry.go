@@ -4,11 +4,8 @@ import (
 	"archive/zip"
 	"bytes"
 	"regexp"
-	"strings"
 
 	"github.com/xuri/excelize/v2"
-
-	"strakebook/convert/sheet"
 )
 
 // carried is the builder's workbook, read afresh for its sheets to be carried
@@ -49,29 +46,11 @@ func carry(from []byte, scratch string) (*carried, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := dropOurs(c.file); err != nil {
-		return nil, err
+	if err := strip(c.file); err != nil {
+		return nil, shut(c.file, err)
 	}
 	c.sheets = c.file.GetSheetList()
 	return c, nil
-}
-
-// dropOurs takes out the sheets that an earlier run of ours put before the
-// builder's own, and the names that mark them.
-func dropOurs(f *excelize.File) error {
-	for _, n := range f.GetDefinedName() {
-		if !strings.HasPrefix(n.Name, sheet.OursPrefix) {
-			continue
-		}
-		name := strings.ReplaceAll(strings.Trim(n.RefersTo[:max(0, strings.LastIndex(n.RefersTo, "!"))], "'"), "''", "'")
-		if err := f.DeleteDefinedName(&excelize.DefinedName{Name: n.Name, Scope: n.Scope}); err != nil {
-			return err
-		}
-		if err := f.DeleteSheet(name); err != nil {
-			return err
-		}
-	}
-	return nil
 }
 
 var selected = regexp.MustCompile(` tabSelected="(?:1|true)"`)

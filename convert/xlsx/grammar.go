@@ -39,6 +39,8 @@ var grammar = named(map[string]rule{
 	"table": elements("autoFilter sortState tableColumns tableStyleInfo extLst"),
 
 	"comments":    elements("authors commentList extLst"),
+	"authors":     elements("author").named(""),
+	"author":      elements("").text(),
 	"commentList": elements("comment"),
 	"comment":     elements("text commentPr").named("ref authorId guid shapeId"),
 	"text":        elements("t r rPh phoneticPr").named(""),

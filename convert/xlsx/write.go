@@ -190,9 +190,12 @@ func tidy(text string) string {
 	return text
 }
 
+// author is whom our notes on the builder's cells are by.
+const author = "strakebook"
+
 func note(at, text string) excelize.Comment {
 	lines := strings.Count(text, "\n") + len(text)/40 + 2
-	return excelize.Comment{Cell: at, Author: "strakebook", Text: tidy(text), Width: 260, Height: uint(18 * lines)}
+	return excelize.Comment{Cell: at, Author: author, Text: tidy(text), Width: 260, Height: uint(18 * lines)}
 }
 
 // printed is text as a page's header or footer takes it, cut where it would be

@@ -1,0 +1,88 @@
+package read
+
+import (
+	"testing"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// decided is a book of offsets with a Warnings sheet of ours beside them.
+func decided(where, suggests, decision, code string) []*sheet.Book {
+	offsets := sheetOf("Offsets", `
+Table of offsets in ft-in-8ths||||
+Half-breadths|Station 0|Station 1|Station 2|Station 3
+WL 1-0-0|0-1-0|1-2-0|2-0-4|2-4-0
+WL 2-0-0|0-2-0|1-x-0|2-2-4|2-6-0`)
+	ours := sheetOf("Warnings (2)", `
+No.|How bad|Where|What|Reads|Suggests|What to do|Decision|Code`)
+	for i, v := range []string{"1", "warning", where, "what", "reads", suggests, "do", decision, code} {
+		if c := cellOf("text:" + v); v != "" {
+			ours.Set(2, i+1, c)
+		}
+	}
+	b := bookOf(offsets, ours)
+	b[0].Names = []sheet.Name{{Name: sheet.OursPrefix + "4", Sheet: "Warnings (2)", Range: sheet.Range{Top: 1, Left: 1, Bottom: 1, Right: 1}}}
+	return b
+}
+
+func TestDecisionsAreHonoured(t *testing.T) {
+	const foot = measure.Foot
+	for _, c := range []struct {
+		name, suggests, decision, code string
+		want                           measure.Length // 0 for left unread
+	}{
+		{"a figure", "", "1-3-0", "length-unread", foot + 3*measure.Inch},
+		{"what is suggested", "1-4-0 (the inches) or 1-5-0", "take", "length-unread", foot + 4*measure.Inch},
+		{"what was decided before", "1-4-0", "", "decision-taken", foot + 4*measure.Inch},
+		{"left as it is", "1-4-0", "leave", "length-unread", 0},
+		{"nothing", "1-4-0", "", "length-unread", 0},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := read(t, decided("Offsets!C4", c.suggests, c.decision, c.code), Options{})
+			if len(r.job.Offsets) != 1 {
+				t.Fatalf("%d tables of offsets", len(r.job.Offsets))
+			}
+			v := r.job.Offsets[0].Lines[1].Values[1]
+			if v.Value != c.want || v.OK() != (c.want != 0) {
+				t.Errorf("read %v (%d), want %v", v.Value, v.State, c.want)
+			}
+			taken := r.found.Count(finding.Note) > 0 && has(r.found, "decision-taken", v.Cell)
+			if taken != (c.want != 0) {
+				t.Errorf("the decision is reported: %v", taken)
+			}
+		})
+	}
+}
+
+// A decision on a cell that a later edit of the book has taken away harms nothing.
+func TestDecisionOnNoCell(t *testing.T) {
+	for _, where := range []string{"Offsets!ZZ900", "Gone!C4", "C4", "!", "Offsets!"} {
+		r := read(t, decided(where, "", "1-3-0", "length-unread"), Options{})
+		if len(r.job.Offsets) != 1 {
+			t.Errorf("%s: %d tables of offsets", where, len(r.job.Offsets))
+		}
+	}
+}
+
+// A decision that is words, or on words, is not put in place of them, and is said.
+func TestDecisionOnWords(t *testing.T) {
+	for _, c := range [][2]string{{"Offsets!A1", "1-3-0"}, {"Offsets!C4", "ask the designer"}, {"Gone!C4", "1-3-0"}} {
+		r := read(t, decided(c[0], "", c[1], "unit-open"), Options{})
+		if n := r.found.Count(finding.Warning); n != 1 || r.job.Offsets[0].Lines[1].Values[1].OK() {
+			t.Errorf("%v: %d warnings: %v", c, n, r.codes(finding.Note))
+		}
+	}
+}
+
+// has says that a finding of a code lies at a cell.
+func has(all finding.List, code string, at source.Cell) bool {
+	for _, f := range all {
+		if f.Code == code && f.Cell == at {
+			return true
+		}
+	}
+	return false
+}

@@ -27,6 +27,7 @@ func (r *reader) extent(t *stationTable) {
 				return
 			}
 			continue
+		case label != "" && figures > 0 && r.positions(t, label, row):
 		case r.repeats(t, row):
 			if titled || r.newTitle(t, row) {
 				return // another table of the same stations
@@ -50,7 +51,6 @@ func (r *reader) extent(t *stationTable) {
 			}
 		case others > figures, blank > 0 && label == "" && len(t.lines) > 0 && figures*2 < len(t.names):
 			return
-		case label != "" && r.positions(t, label, row):
 		default:
 			t.lines = append(t.lines, row)
 			titled = false

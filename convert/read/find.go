@@ -163,6 +163,9 @@ func (r *reader) fits(t *stationTable) bool {
 	even := regularity(t.names)
 	over, corner, cornerLine := r.overhead(t), false, false
 	for _, c := range t.corner() {
+		if r.words.has(c.Text, "position") {
+			t.position = t.head // stations known by where they lie, if by no name
+		}
 		corner = corner || r.words.has(c.Text, "station")
 		cornerLine = cornerLine || r.words.has(c.Text, lineMeanings...) || r.words.has(c.Text, "strake", "edge")
 	}
@@ -198,6 +201,9 @@ func (r *reader) fits(t *stationTable) bool {
 	if transoms > 0 {
 		t.score++
 	}
+	if t.position == t.head {
+		t.score -= 4
+	}
 	return true
 }
 
@@ -214,6 +220,9 @@ func (r *reader) overhead(t *stationTable) string {
 				continue
 			}
 			hits := r.words.in(c.Text)
+			if n, ok := r.stationName(c); ok && n.numbered {
+				continue // the name of one station, and no title over them
+			}
 			if len(hits) == 0 || len(tokens(c.Text)) > 4 {
 				continue
 			}

@@ -34,6 +34,7 @@ type reader struct {
 	decided []warned
 	at      map[string]source.Reading[measure.Length] // positions of stations by name
 	bare    measure.Unit                              // of a bare number, by Settings
+	named   map[string]name                           // texts already looked at as names of stations
 
 	// Of the table being read.
 	bareCells []bareCell

@@ -18,6 +18,7 @@ type recordTable struct {
 	need   []string   // those it must have
 	either [][]string // of each of these, one at least
 	least  int        // columns it must have at least
+	long   bool       // a figure a row, of what a grid has by stations
 	never  []string   // meanings that show it is another table
 	names  []string   // headings such as "No." and "Name", which every list has, mean this first field here
 	titled []string   // meanings in a caption that speak for it
@@ -33,13 +34,13 @@ func recordTables() []recordTable {
 			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length"}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
 		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "source", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},
-		{name: "offsets", fields: []string{"station", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
+		{name: "offsets", long: true, fields: []string{"station", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
 			need: []string{"station"}, either: [][]string{{"line", "waterline", "buttock", "heights"}, {"value", "breadths", "heights"}}, least: 3, never: []string{"strake", "bevels", "girths"}, titled: []string{"offsets"}, read: (*reader).longOffsets},
 		{name: "bevels", fields: []string{"strake", "edge", "side", "skin", "station", "bevels", "note"},
 			need: []string{"strake", "station", "bevels"}, least: 3, never: []string{"girths"}, read: (*reader).longBevels},
 		{name: "hung", fields: []string{"strake", "skin", "side", "station", "girths", "from", "corner", "note"},
 			need: []string{"station", "girths"}, least: 3, read: (*reader).hung},
-		{name: "positions", fields: []string{"station", "position", "spacing", "note"},
+		{name: "positions", long: true, fields: []string{"station", "position", "spacing", "note"},
 			need: []string{"station"}, either: [][]string{{"position", "spacing"}}, least: 2, never: []string{"strake", "line", "breadths", "heights", "girths", "bevels"}, read: (*reader).longPositions},
 	}
 }
@@ -217,6 +218,9 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			continue
 		}
 		t.heads[col] = whole
+		if kind.long && r.namesLine(nearest) {
+			return nil // a table of stations, a line a column
+		}
 		m := r.words.heading(whole)
 		if m == "" && top < bottom {
 			if m = r.words.heading(nearest); m == "" {
@@ -235,6 +239,9 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			continue
 		}
 		if _, twice := t.cols[m]; twice {
+			if kind.long && m != "note" {
+				return nil
+			}
 			continue
 		}
 		t.cols[m] = col
@@ -263,6 +270,23 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	}
 	t.caption = r.above(p, top, t.left, t.right)
 	return t
+}
+
+// namesLine says that a heading is one line of the hull by its name: WL 6, deck.
+func (r *reader) namesLine(heading string) bool {
+	switch r.lineMeaning(heading) {
+	case "":
+		return false
+	case "waterline", "buttock", "breadths", "heights":
+		return r.words.heading(heading) == "" && strings.ContainsAny(unlevelledUnits(heading), "0123456789")
+	}
+	return true
+}
+
+// unlevelledUnits is a heading without what it says of its unit, whose figures
+// name no line: (1/8 in.).
+func unlevelledUnits(heading string) string {
+	return strings.ReplaceAll(inBrackets.ReplaceAllString(strings.ToLower(measure.Fold(heading)), " "), "8ths", "")
 }
 
 // addsBelow says that the last row of the headings holds headings, and not the
@@ -374,8 +398,6 @@ func (k recordTable) sense(m, heading string) string {
 		return "setting"
 	case k.name == "guide" && t == "sheet":
 		return "sheet"
-	case k.name == "offsets" && (m == "deck" || m == "sheer"):
-		return "line"
 	case k.name == "offsets" && (m == "count" || m == "offsets") && t != "no":
 		return "value"
 	}

@@ -25,7 +25,7 @@ type name struct {
 
 var (
 	stationText = regexp.MustCompile(`^(?:(st(?:a|n)?|stations?|moulds?|molds?|fr(?:ame)?|sec(?:tion)?|ord(?:inate)?|no|#)[. #:]*)?(-?\d+(?:\.\d+)?(?: 1/2)?|\d*1/2)[ab]?$`)
-	letterText  = regexp.MustCompile(`^(?:(st(?:a|n)?|stations?|moulds?|molds?|fr(?:ame)?|sec(?:tion)?)[. :]*)([a-z])$`)
+	letterText  = regexp.MustCompile(`^(?:(st(?:a|n)?|stations?|moulds?|molds?|fr(?:ame)?|sec(?:tion)?)[. :]+)([a-z])$`)
 	romanText   = regexp.MustCompile(`^(?:(st(?:a|n)?|stations?|moulds?|molds?)[. :]*)?(x{0,3}(?:ix|iv|v?i{1,3}|v))$`)
 )
 
@@ -40,29 +40,43 @@ func (r *reader) stationName(c sheet.Cell) (n name, ok bool) {
 		n = name{text: plainNumber(c.Number), number: c.Number, numbered: true}
 		return n, c.Number >= -100 && c.Number <= 1000 && (c.Number*4 == math.Trunc(c.Number*4) || places(c.Number) <= 3)
 	case sheet.Text:
-		t := strings.Trim(strings.ToLower(measure.Fold(c.Text)), ". ")
-		if len(t) > 24 {
-			return name{}, false
+		if seen, ok := r.named[c.Text]; ok {
+			return seen, seen != name{}
 		}
-		if m := stationText.FindStringSubmatch(t); m != nil {
-			v := numberOf(m[2])
-			return name{text: stationWord(t[len(t)-len(strings.TrimPrefix(t, m[1])):], m[2], v), number: v, numbered: true, worded: m[1] != ""}, true
+		n, _ := r.nameIn(c)
+		if r.named == nil {
+			r.named = map[string]name{}
 		}
-		if m := letterText.FindStringSubmatch(t); m != nil {
-			return name{text: strings.ToUpper(m[2]), worded: true}, true
-		}
-		if m := romanText.FindStringSubmatch(t); m != nil && (m[1] != "" || t != "x") && len(t) > 1 {
-			return name{text: strings.ToUpper(m[2]), number: roman(m[2]), numbered: true, worded: m[1] != ""}, true
-		}
-		if slices.Contains(namedStations, strings.ReplaceAll(t, ".", "")) {
-			return name{text: text(c)}, true
-		}
-		switch m := r.words.heading(c.Text); m {
-		case "transom":
-			return name{text: text(c), transom: true}, true
-		case "summary":
-			return name{text: text(c), summary: true}, true
-		}
+		r.named[c.Text] = n
+		return n, n != name{}
+	}
+	return name{}, false
+}
+
+// nameIn is a text as the name of a station.
+func (r *reader) nameIn(c sheet.Cell) (n name, ok bool) {
+	t := strings.Trim(strings.ToLower(measure.Fold(c.Text)), ". ")
+	if len(t) > 24 {
+		return name{}, false
+	}
+	if m := stationText.FindStringSubmatch(t); m != nil {
+		v := numberOf(m[2])
+		return name{text: stationWord(t[len(t)-len(strings.TrimPrefix(t, m[1])):], m[2], v), number: v, numbered: true, worded: m[1] != ""}, true
+	}
+	if m := letterText.FindStringSubmatch(t); m != nil {
+		return name{text: strings.ToUpper(m[2]), worded: true}, true
+	}
+	if m := romanText.FindStringSubmatch(t); m != nil && (m[1] != "" || t != "x") && len(t) > 1 {
+		return name{text: strings.ToUpper(m[2]), number: roman(m[2]), numbered: true, worded: m[1] != ""}, true
+	}
+	if slices.Contains(namedStations, strings.ReplaceAll(t, ".", "")) {
+		return name{text: text(c)}, true
+	}
+	switch m := r.words.heading(c.Text); m {
+	case "transom":
+		return name{text: text(c), transom: true}, true
+	case "summary":
+		return name{text: text(c), summary: true}, true
 	}
 	return name{}, false
 }

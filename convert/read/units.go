@@ -29,10 +29,15 @@ var unitWords = []struct {
 // figures beside them: planking of 25 mm, stations 4 ft apart.
 var quantity = regexp.MustCompile(`\d[\d.,/ -]*(mm|cm|m|ins?|inch(es)?|ft|feet|foot|'|")([ .)]|$)`)
 
+// scale is a drawing's scale, which says nothing of the figures either: scale
+// 1 in. to the foot.
+var scale = regexp.MustCompile(`\bscale\b[^(\[]*|\bto the (foot|inch)\b`)
+
 // says is what some words state of the unit and notation of the figures they
 // stand over. Open is true where they name two.
 func says(text string) (form measure.Form, ok, open bool) {
 	t := strings.ToLower(measure.Fold(text))
+	t = scale.ReplaceAllString(t, " ")
 	for quantity.MatchString(t) {
 		t = quantity.ReplaceAllString(t, " ")
 	}

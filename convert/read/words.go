@@ -14,6 +14,7 @@ type words struct {
 	meaning map[string]string // plain words of a heading -> meaning
 	longest int               // most words in one heading
 	seen    map[string][]hit  // texts already looked through
+	heads   map[string]string // and those looked at as headings
 }
 
 // hit is a known word found in a text.
@@ -26,7 +27,7 @@ type hit struct {
 // newWords reads the list of heading words: a meaning, and its words apart by
 // semicolons. A word stands under one meaning only: the first.
 func newWords(text string) *words {
-	w := &words{meaning: map[string]string{}, seen: map[string][]hit{}}
+	w := &words{meaning: map[string]string{}, seen: map[string][]hit{}, heads: map[string]string{}}
 	for i, line := range strings.Split(text, "\n") {
 		meaning, list, ok := strings.Cut(strings.TrimSpace(line), ",")
 		if !ok || i == 0 {
@@ -107,6 +108,15 @@ func (w *words) of(c sheet.Cell) string {
 
 // heading is the meaning of a text that is a heading and nothing else.
 func (w *words) heading(text string) string {
+	if m, ok := w.heads[text]; ok {
+		return m
+	}
+	m := w.asHeading(text)
+	w.heads[text] = m
+	return m
+}
+
+func (w *words) asHeading(text string) string {
 	for _, t := range [][]string{tokens(inBrackets.ReplaceAllString(text, " ")), tokens(text)} {
 		if m := w.meaning[strings.Join(t, " ")]; m != "" {
 			return m

@@ -28,6 +28,10 @@ const (
 	LinkText        // a link
 	Departure       // signed, one place
 	Remark          // below a table, wrapped
+	Given           // a figure as it is given, without a form of its own
+	Fine            // a small length, four places
+	Stick           // drawn with letters of one width
+	Called          // words to be called out across a shop
 )
 
 // Layout is how a sheet we write is laid out and printed.
@@ -35,6 +39,7 @@ type Layout struct {
 	Widths     []float64 // of columns, in characters; 0 for the standard
 	HeadRow    int       // the row of headings: frozen down to here, repeated in print, filtered
 	FilterTo   int       // the last row of the table that is filtered; 0 for none
+	PrintCols  int       // so many columns are printed; 0 for all
 	Landscape  bool
 	A4         bool   // else letter
 	Header     string // printed at the head of every page

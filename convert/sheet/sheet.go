@@ -33,6 +33,7 @@ type Cell struct {
 
 	// On the way out only.
 	Style Style
+	Rule  bool   // a line above it: something else begins
 	Link  string // "'Sheet'!C7" in the same book
 }
 
@@ -75,7 +76,11 @@ type Range struct{ Top, Left, Bottom, Right int }
 
 // OursPrefix begins the defined names by which the sheets we write are known
 // when a book of ours is read back: each names a cell of one of them.
-const OursPrefix = "strakebook_sheet_"
+const OursPrefix = NamePrefix + "sheet_"
+
+// NamePrefix begins every defined name of ours, those that formulas take among
+// them.
+const NamePrefix = "strakebook_"
 
 // Name is a defined name or a table of the book: a hint where something is.
 type Name struct {

@@ -2,49 +2,160 @@ package write
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
 
-// bevels is the sawyer's schedule, a card a seam.
+// bevels is the sawyer's schedule, a card a plank, each on paper of its own: what
+// is called out stands first and large, what it comes from beside it, unprinted.
 func bevels(in Input) *page {
-	r := in.Result.Rules
-	u := r.Yard.Units
-	p := table("Bevels", "bevels to saw", col("Strake", 12), col("Side", 11), col("Edge", 9), col("At, "+longUnit(u), 12), col("Station", 9), col("Read", 9), col("Between readings", 10), col("Faired", 9), col("Set", 9),
-		col("Saw's scale", 9), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 11), col("Batten, "+unit(u), 10), col("Set out, "+unit(u), 10), col("Note", 30))
-	p.csv = true
+	u, r := in.units(), in.Result.Rules.Bevel
+	p := table("Bevels", "bevels to saw", col("Strake", 9), col("Station", 13), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
+		col("Batten, "+unit(u), 11), col("Set out, "+unit(u), 11), col("Read, degrees", 10), col("Note", 26))
+	at := []column{}
+	if u == measure.StyleFeet {
+		p.cols[2].key = "At text"
+		at = append(at, col("At, in", 10))
+	}
+	p.worked(append(at, col("Side", 11), col("Edge", 9), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
+		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
+	p.csv, p.wide = true, false
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
-	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named. The free edge is square.")
-	p.note(fmt.Sprintf("Set to %s degree. Batten: from the free edge; set out: beyond a batten parallel at the bevel named. Nothing is said beyond the first and last reading.", r.Bevel.Readout.Write()))
+	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
+	p.note(fmt.Sprintf("Set to %s degree. Change: from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
 	for _, s := range in.Result.Bevels {
-		known := ""
-		if s.Thickness > 0 {
-			known = fmt.Sprintf(", %s in thick, %s in wide, blade %s in", measure.InchesText(s.Thickness), measure.InchesText(s.Width), measure.InchesText(s.Depth.RoundUp(measure.Sixteenth)))
-		}
-		p.aside(opens(fmt.Sprintf("%s %s, %s edge, %s: from station %s aft to %s; distances from %s%s; parallel batten at %s", s.Skin, s.Strake, s.Edge, s.Side, s.From, s.To, s.AlongFrom, known, s.Parallel.Write())))
-		for _, m := range s.Marks {
-			var notes []string
-			if m.Crossing {
-				notes = append(notes, "passes through square to the other hand")
-			}
-			if m.Filled {
-				notes = append(notes, "no reading: from its neighbours")
-			}
-			read := sheet.Cell{}
-			if m.Read.OK() {
-				read = number(float64(m.Read.Value), sheet.Degrees)
-			}
-			row := []sheet.Cell{text(s.Strake), text(s.Side.String()), text(s.Edge.String()), long(m.At, u), text(m.Station), read,
-				number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees), number(float64(m.Set), sheet.Large), number(float64(m.Tilt), sheet.Degrees), number(float64(m.PerFoot), sheet.Degrees)}
-			if s.Thickness > 0 && s.Width > 0 {
-				row = append(row, small(m.Faces, u), small(m.Batten, u), small(m.SetOut, u))
-			} else {
-				row = append(row, sheet.Cell{}, sheet.Cell{}, sheet.Cell{})
-			}
-			p.line(append(row, words(strings.Join(notes, "; ")))...)
-		}
+		card(in, p, s)
 	}
 	return p
+}
+
+// card is one plank's card.
+func card(in Input, p *page, s bevel.Schedule) {
+	r := in.Result.Rules.Bevel
+	if len(p.rows) > 0 {
+		p.breaks = append(p.breaks, len(p.rows)+1)
+	}
+	name := strings.TrimSpace(fmt.Sprintf("%s %s", s.Skin, s.Strake))
+	p.aside(sheet.Cell{Kind: sheet.Text, Text: fmt.Sprintf("%s, %s: %s edge", name, s.Side, s.Edge), Style: sheet.Title})
+	face := "outside"
+	if r.FaceUp == bevel.Inside {
+		face = "inside"
+	}
+	how := fmt.Sprintf("%s face up. Read from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
+	if s.Computed {
+		how += " Worked out from the hull: none was lifted."
+	}
+	p.aside(text(how))
+	first := len(p.rows) + 1
+	last := first + len(s.Marks) - 1
+	if s.Thickness > 0 && s.Width > 0 && len(s.Marks) > 0 {
+		u := in.units()
+		steepest := fmt.Sprintf("MAX(MAX(%s:%s),-MIN(%s:%s))", p.at("Set", first), p.at("Set", last), p.at("Set", first), p.at("Set", last))
+		blade := livef(small(s.Depth, u), "(%s+%s)/COS(RADIANS(%s))+%s", p.at("Thickness", first), set("batten thickness"), steepest, set("spare depth"))
+		parallel := number(float64(s.Parallel), sheet.Degrees)
+		parallel.Formula = p.at("Parallel", first)
+		p.aside(text("Blade, "+unit(u)), blade, text("Parallel batten at, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
+	} else {
+		p.aside(text("Thickness and width of the plank are not known: no batten."))
+	}
+	for i := range s.Marks {
+		p.line(markLine(in, p, s, i, first, last)...)
+	}
+}
+
+// markLine is one mark of a card.
+func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.Cell {
+	u, r, m := in.units(), in.Result.Rules.Bevel, s.Marks[i]
+	read := sheet.Cell{}
+	if m.Read.OK() {
+		read = number(float64(m.Read.Value), sheet.Degrees)
+	}
+	round := func(of string) string {
+		return fmt.Sprintf("ROUND(%s/%s,0)*%s", of, set("saw readout"), set("saw readout"))
+	}
+	sawn := m.Between
+	if r.SawFaired {
+		sawn = m.Faired
+	}
+	tilt := number(float64(m.Tilt), sheet.Large)
+	if m.Tilt == m.Set {
+		tilt.Formula = p.here("Set")
+	}
+	change, perFoot := sheet.Cell{}, sheet.Cell{}
+	if i > 0 {
+		before := s.Marks[i-1]
+		row := len(p.rows) - 1
+		change = livef(number(float64(m.Set-before.Set), sheet.Degrees), "%s-%s", p.here("Set"), p.at("Set", row))
+		perFoot = livef(number(float64(m.PerFoot), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(measure.Foot, u)))
+	}
+	shown, figures := small(m.At, u), []sheet.Cell{}
+	if u == measure.StyleFeet {
+		shown, figures = long(m.At, u), one(small(m.At, u))
+	}
+	shown.Style = sheet.Called
+	if shown.Kind == sheet.Number {
+		shown.Format = "0.0"
+	}
+	station := text(m.Station)
+	station.Style = sheet.Called
+	batten, out, width, faces, thick, parallel := battens(in, p, s, m, first, last)
+	return cells([]sheet.Cell{text(s.Strake), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m))}, figures,
+		[]sheet.Cell{text(s.Side.String()), text(s.Edge.String()), number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
+			livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel})
+}
+
+// battens is the cells that need the plank's thickness and width, blank without.
+func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, first, last int) (batten, out, width, faces, thick, parallel sheet.Cell) {
+	if s.Thickness == 0 || s.Width == 0 {
+		return
+	}
+	u, r := in.units(), in.Result.Rules.Bevel
+	tan := func(of string) string { return "TAN(RADIANS(" + of + "))" }
+	rides := func(of string) string {
+		return fmt.Sprintf(`IF(%s="inside",-%s*%s,(%s+%s)*%s)`, set("face up"), set("batten thickness"), tan(of), set("batten thickness"), p.here("Thickness"), tan(of))
+	}
+	faces = livef(small(m.Faces, u), "%s*%s", p.here("Thickness"), tan(p.here("Set")))
+	width, thick = small(m.Width, u), small(s.Thickness, u)
+	batten, out = small(m.Batten, u), small(m.SetOut, u)
+	if follows(m, s, r) {
+		batten = livef(batten, "%s-%s+%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
+		out = livef(out, "%s-(%s-%s+%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
+	}
+	set1, setN := p.at("Set", first), p.at("Set", last)
+	parallel = livef(number(float64(s.Parallel), sheet.Degrees), "ROUND((MIN(%s:%s)+MAX(%s:%s))/2/%s,0)*%s", set1, setN, set1, setN, set("saw readout"), set("saw readout"))
+	return
+}
+
+// follows says that a mark's batten is what the formula on the sheet makes of it:
+// where the saw is set otherwise, the figure stands without one.
+func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
+	b := float64(m.Width-r.Offset) + float64(r.Batten+s.Thickness)*m.Set.Tan()
+	if r.FaceUp == bevel.Inside {
+		b = float64(m.Width-r.Offset) - float64(r.Batten)*m.Set.Tan()
+	}
+	return math.Abs(b-float64(m.Batten)) < 1000
+}
+
+// remark is what there is to say at a mark.
+func remark(s bevel.Schedule, m bevel.Mark) string {
+	var notes []string
+	if m.Crossing {
+		notes = append(notes, "passes through square: the other hand from here")
+	}
+	if m.Filled && !s.Computed {
+		notes = append(notes, "no reading: from its neighbours")
+	}
+	return strings.Join(notes, "; ")
+}
+
+// inUnits is a length as a figure in inches or millimetres.
+func inUnits(l measure.Length, u measure.Style) float64 {
+	if u == measure.StyleMM {
+		return l.Millimetres()
+	}
+	return l.Inches()
 }

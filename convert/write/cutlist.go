@@ -1,24 +1,116 @@
 package write
 
-import "fmt"
+import (
+	"fmt"
 
-// cutList is every piece, in the order of the work, with its board.
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/measure"
+	"strakebook/calc/stock"
+	"strakebook/convert/sheet"
+)
+
+// cutList is every piece, in the order of the work, with the saw that each end
+// goes to and its board. A line is drawn above each strake's first.
 func cutList(in Input) *page {
 	u := in.units()
-	p := table("Cut list", "cut list", col("Mark", 13), col("Skin", 9), col("Strake", 9), col("Side", 11), col("Piece", 9), col("Species", 14),
-		col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 9), col("Length, "+longUnit(u), 12), col("Fore end", 21), col("After end", 21), col("Board", 13), col("Note", 24))
+	p := table("Cut list", "cut list", col("Mark", 12), col("Skin", 8), col("Strake", 8), col("Side", 11), col("Piece", 8), col("Species", 14),
+		col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 8))
+	for _, c := range lengths("Length", u, 11) {
+		p.add(c)
+	}
+	for _, c := range []column{col("Fore end", 28), col("After end", 28), col("Board", 11), col("Stick", 7), col("Note", 18)} {
+		p.add(c)
+	}
+	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11))
 	p.csv = true
 	p.empty = "No pieces: a list of strakes with thickness, width and length is needed."
-	p.note("Lengths are long point to long point, both scarfs included. Blanks are cross-cut square, then scarfed.")
-	for _, q := range in.Result.Plan.Pieces {
-		board, note := "", ""
+	p.note("Lengths are long point to long point, both scarfs included. Blanks are cross-cut square, then scarfed. Stick is the line of the Stock sheet the piece is cut from.")
+	p.note("Lengths follow the scarf slopes and the nib on the Settings sheet; where the joints fall, and so Joint to joint, wants strakebook run again.")
+	runs, sticks := in.runs(), in.sticks()
+	for i, q := range in.Result.Plan.Pieces {
+		board, note, stick := "", "", sheet.Cell{}
 		if q.Board >= 0 {
-			board = in.Result.Plan.Cuts[q.Board].Mark
+			board, stick = in.Result.Plan.Cuts[q.Board].Mark, whole(sticks[i])
 		} else if len(in.Job.Rack) > 0 {
 			note = "no board was found"
 		}
-		p.line(text(q.Mark), text(string(q.Skin)), text(q.Strake), text(q.Side.String()), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
-			small(q.Thickness, u), small(q.Width, u), long(q.Length, u), text(q.Fore.String()), text(q.Aft.String()), text(board), words(note))
+		run := runs[runKey{q.Skin, q.Strake, q.Side}]
+		row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(q.Side.String()), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
+			small(q.Thickness, u), small(q.Width, u)},
+			p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
+			[]sheet.Cell{text(sawn(q.Fore)), text(sawn(q.Aft)), text(board), stick, words(note), whole(i + 1),
+				small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib"))})
+		if q.Place == 1 {
+			ruled(row)
+		}
+		p.line(row...)
 	}
 	return p
+}
+
+// sawn is an end and the saw it goes to.
+func sawn(e stock.End) string {
+	switch e {
+	case stock.FeatherInside:
+		return "feather inside, fore-end saw"
+	case stock.FeatherOutside:
+		return "feather outside, after saw"
+	}
+	return "hood end, fitted"
+}
+
+// scarfed is how many of a piece's ends are scarfed.
+func scarfed(q stock.Piece) int {
+	n := 0
+	for _, e := range []stock.End{q.Fore, q.Aft} {
+		if e != stock.Hood {
+			n++
+		}
+	}
+	return n
+}
+
+// halves is what a piece has beyond the middles of its joints.
+func halves(q stock.Piece) measure.Length {
+	switch scarfed(q) {
+	case 0:
+		return 0
+	case 1:
+		if q.Fore == stock.Hood {
+			return q.Scarf - q.Scarf/2
+		}
+		return q.Scarf / 2
+	}
+	return q.Scarf
+}
+
+// ends joins the scarfs' halves to the rest of a piece's formula.
+func ends(q stock.Piece) string {
+	if scarfed(q) == 0 {
+		return "+0*"
+	}
+	return "+"
+}
+
+// ruled draws a line above a row.
+func ruled(row []sheet.Cell) {
+	for i := range row {
+		row[i].Rule = true
+	}
+}
+
+// runKey is one strake on one side.
+type runKey struct {
+	skin   hull.Skin
+	strake string
+	side   hull.Side
+}
+
+func (in Input) runs() map[runKey]lay.Run {
+	all := map[runKey]lay.Run{}
+	for _, r := range in.Result.Runs {
+		all[runKey{r.Skin, r.Name, r.Side}] = r
+	}
+	return all
 }

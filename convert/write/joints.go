@@ -3,29 +3,60 @@ package write
 import (
 	"fmt"
 
+	"strakebook/calc/lay"
 	"strakebook/convert/sheet"
 )
 
-// joints is where the middle of each scarf falls, a strake a row.
+// joints is where the middle of each scarf falls, a strake a row; those that
+// break a rule are marked.
 func joints(in Input) *page {
 	u := in.units()
 	most := 0
 	for _, r := range in.Result.Runs {
 		most = max(most, len(r.Joints))
 	}
-	p := table("Joints", "joints along the strakes", col("Skin", 9), col("Strake", 10), col("Side", 11), col("Length, "+longUnit(u), 13), col("Pieces", 8))
+	p := table("Joints", "joints along the strakes", col("Skin", 9), col("Strake", 9), col("Side", 11), col("Length, "+longUnit(u), 12), col("Pieces", 8), col("Slope, to 1", 8), col("Scarf run, "+unit(u), 10))
 	for i := range most {
-		p.add(col(fmt.Sprintf("Joint %d, %s", i+1, longUnit(u)), 12))
+		p.add(col(fmt.Sprintf("Joint %d, %s", i+1, longUnit(u)), 11))
 	}
 	p.csv = true
 	p.empty = "No joints: a list of strakes with thickness, width and length is needed."
-	p.note("A joint's place is the middle of its scarf, from the strake's fore end. Strakes count from the sheer down.")
-	for _, r := range in.Result.Runs {
-		row := []sheet.Cell{text(string(r.Skin)), text(r.Name), text(r.Side.String()), long(r.Length, u), whole(len(r.Pieces))}
-		for _, j := range r.Joints {
-			row = append(row, long(j, u))
+	p.note("A joint's place is the middle of its scarf, from the strake's fore end. Strakes count from the sheer down. Marked: nearer to another joint than the rules allow. Where the joints fall wants strakebook run again.")
+	for i := range in.Result.Runs {
+		r := &in.Result.Runs[i]
+		row := []sheet.Cell{text(string(r.Skin)), text(r.Name), text(r.Side.String()), long(r.Length, u), whole(len(r.Pieces)),
+			live(number(r.Slope, sheet.Ratio), slope(in, *r)), livef(small(r.Scarf, u), "%s*MAX(0,%s-2*%s)", p.here("Slope"), figure(inUnits(r.Thick, u)), set("scarf nib"))}
+		for k, bad := range in.breaches(r) {
+			c := long(r.Joints[k], u)
+			if bad {
+				c.Style = sheet.Unsure
+			}
+			row = append(row, c)
+		}
+		if i > 0 && (r.Skin != in.Result.Runs[i-1].Skin || r.Side != in.Result.Runs[i-1].Side) {
+			ruled(row)
 		}
 		p.line(row...)
 	}
 	return p
+}
+
+// breaches says of each joint of a run whether it breaks a rule.
+func (in Input) breaches(r *lay.Run) []bool {
+	rules := in.Result.Rules.Lay
+	var near []*lay.Run
+	for i := range in.Result.Runs {
+		o := &in.Result.Runs[i]
+		if o == r || o.Side != r.Side {
+			continue
+		}
+		if o.Skin == r.Skin && o.Order-r.Order <= lay.Reach && r.Order-o.Order <= lay.Reach || o.Skin != r.Skin && rules.SkinsClear > 0 {
+			near = append(near, o)
+		}
+	}
+	all := make([]bool, len(r.Joints))
+	for k, j := range r.Joints {
+		all[k] = lay.Breaks(r, j, near, rules) > 0
+	}
+	return all
 }

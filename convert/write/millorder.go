@@ -1,32 +1,78 @@
 package write
 
 import (
+	"fmt"
 	"strings"
 
 	"strakebook/calc/measure"
+	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
 
 // millOrder is what to send for, on one page.
 func millOrder(in Input) *page {
 	u := in.units()
-	p := table("Mill order", "mill order", col("Count", 8), col("Species", 17), col("Thickness, "+unit(u), 11), col("Width, "+unit(u), 10), col("Length, "+longUnit(u), 12),
-		col("Board feet each", 11), col("Board feet", 12), col("Note", 26))
-	p.csv = true
-	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
-	if in.Result.Rules.Stock.Hardwood {
-		p.note("Rough sizes. Board feet by surface measure to the whole foot, times thickness.")
-	} else {
-		p.note("Rough sizes. Board feet: thickness under 1 in counts as 1 in.")
+	p := table("Mill order", "mill order", col("Count", 8), col("Species", 16), col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 9))
+	for _, c := range lengths("Length", u, 11) {
+		p.add(c)
 	}
+	for _, c := range []column{col("Size", 24), col("Board feet each", 10), col("Board feet", 11), col("Note", 18)} {
+		p.add(c)
+	}
+	p.worked(col("Planned", 9))
+	p.wide, p.csv = true, true
+	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
+	measured := "Board feet: thickness under 1 in counts as 1 in."
+	if in.Result.Rules.Stock.Hardwood {
+		measured = "Board feet by surface measure to the whole foot, times thickness."
+	}
+	p.note("Rough sizes. " + measured + " The count takes in the spares that are set.")
 	total := measure.BoardFeet(0)
 	for _, l := range in.Result.Plan.Order {
 		total += l.Feet
-		p.line(whole(l.Count), text(l.Species), small(l.Thickness, u), small(l.Width, u), long(l.Length, u),
-			number(float64(l.EachFeet), sheet.Measure), number(float64(l.Feet), sheet.Measure), words(strings.TrimSpace(l.Source+" "+l.Note)))
+		p.line(cells([]sheet.Cell{livef(whole(l.Count), "ROUNDUP(%s*(1+%s/100),0)", p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
+			p.length("Length", l.Length, u, ""),
+			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u)),
+				words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)
 	}
-	if p.lines() > 0 {
-		p.aside(sheet.Cell{}, opens("Total"), sheet.Cell{}, sheet.Cell{}, sheet.Cell{}, sheet.Cell{}, number(float64(total), sheet.Measure))
+	if n := p.lines(); n > 0 {
+		sum := livef(number(float64(total), sheet.Measure), "SUM(%s:%s)", p.at("Board feet", 0), p.at("Board feet", n-1))
+		row := make([]sheet.Cell, p.index("Board feet"))
+		row[1], row[len(row)-1] = text("Total"), sum
+		ruled(row)
+		p.aside(row...)
 	}
 	return p
+}
+
+// size is a board's rough size as a mill writes it, in fractions.
+func size(l stock.OrderLine, u measure.Style) string {
+	if u == measure.StyleMM {
+		return fmt.Sprintf("%.0f x %.0f x %.0f", l.Thickness.Millimetres(), l.Width.Millimetres(), l.Length.Millimetres())
+	}
+	return fmt.Sprintf("%s x %s x %s", measure.InchesText(l.Thickness), measure.InchesText(l.Width), measure.FeetInchesText(l.Length))
+}
+
+// planned is how many boards of a line are cut, without the spares.
+func planned(in Input, l stock.OrderLine) int {
+	n := 0
+	for _, c := range in.Result.Plan.Cuts {
+		b := c.Board
+		if b.Free() && l.Species == b.Species && l.Thickness == b.Thickness.Value && l.Width == b.Width.Value && l.Length == b.Length.Value && l.Source == b.Source {
+			n++
+		}
+	}
+	if s := in.Result.Rules.Stock.Spares; s == 0 || n == 0 {
+		return l.Count
+	}
+	return n
+}
+
+// orderFeet is a line's board feet; hardwood exactly on the half foot counts down
+// and up in turn.
+func orderFeet(p *page, u measure.Style) string {
+	each, count := p.here("Board feet each"), p.here("Count")
+	surface := inches(p.here("Width"), u) + "*" + inches(p.here("Length"), u) + "/144"
+	return fmt.Sprintf(`%s*%s+IF(%s="yes",1,0)*(ROUND(%s+0.000000002,0)-ROUND(%s-0.000000002,0))*MAX(1,%s)*INT(%s/2)`,
+		each, count, set("hardwood measure"), surface, surface, inches(p.here("Thickness"), u), count)
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"strakebook/calc"
+	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
 
@@ -27,7 +28,7 @@ import (
 // text, words (wrapped), long and small (lengths as the yard writes them), whole
 // and number make the cells; a cell left as sheet.Cell{} is blank.
 type page struct {
-	name   string   // the sheet's
+	called string   // the sheet's name
 	title  string   // at the head of every page printed, after the name of the job
 	cols   []column // the headings, on the first row
 	rows   [][]sheet.Cell
@@ -36,21 +37,38 @@ type page struct {
 	empty  string       // what it says where it has no rows
 	csv    bool         // goes out as a text file too, under its own name
 	wide   bool         // printed across the paper
+	prints int          // so many columns are printed; 0 for all
 	drop   []sheet.DropDown
+	names  []sheet.Name // of its cells, for formulas
+	breaks []int        // a new sheet of paper after each of these rows of the sheet
 }
 
-// column is a heading and how many letters wide its column is.
+// column is a heading, how many letters wide its column is, and the name by which
+// formulas know it: the heading without its unit.
 type column struct {
 	head  string
 	width float64
+	key   string
 }
 
-func col(head string, width float64) column { return column{head, width} }
+func col(head string, width float64) column {
+	key, _, _ := strings.Cut(head, ", ")
+	return column{head, width, key}
+}
+
+// lengths is the columns of a length: inches or millimetres, and before them the
+// same as feet-inches-eighths where the yard writes so.
+func lengths(head string, u measure.Style, width float64) []column {
+	if u == measure.StyleFeet {
+		return []column{{head + ", " + longUnit(u), width, head + " text"}, {head + ", in", width - 1, head}}
+	}
+	return []column{{head + ", " + unit(u), width, head}}
+}
 
 // table is a page without rows. It is printed across the paper where its columns
 // would come out small down it.
 func table(name, title string, cols ...column) *page {
-	p := &page{name: name, title: title, asides: map[int]bool{}}
+	p := &page{called: name, title: title, asides: map[int]bool{}}
 	for _, c := range cols {
 		p.add(c)
 	}
@@ -68,6 +86,17 @@ func (p *page) add(c column) {
 		sum += c.width
 	}
 	p.wide = sum > downPaper
+}
+
+// worked ends the columns that are printed: those added from here on hold what
+// formulas take from.
+func (p *page) worked(cols ...column) {
+	p.prints = len(p.cols)
+	wide := p.wide
+	for _, c := range cols {
+		p.add(c)
+	}
+	p.wide = wide
 }
 
 // line is one line of the table.
@@ -89,14 +118,14 @@ func (p *page) lines() int { return len(p.rows) - len(p.asides) }
 // sheet lays a page out: headings, rows, remarks.
 func (p *page) sheet(in Input) *sheet.Sheet {
 	yard := in.Result.Rules.Yard
-	s := &sheet.Sheet{Name: p.name}
+	s := &sheet.Sheet{Name: p.called}
 	var widths []float64
 	for i, c := range p.cols {
 		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
 		widths = append(widths, c.width)
 	}
-	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop,
-		Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks,
+		PrintCols: p.prints, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
 	for i, cells := range p.rows {
 		for c, cell := range cells {
 			s.Set(i+2, c+1, cell)
@@ -117,7 +146,11 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 // across lays a cell over all the columns of a row.
 func (p *page) across(s *sheet.Sheet, row int, c sheet.Cell) {
 	s.Set(row, 1, c)
-	if n := len(p.cols); n > 1 {
+	n := len(p.cols)
+	if p.prints > 0 {
+		n = p.prints
+	}
+	if n > 1 {
 		s.Merged = append(s.Merged, sheet.Range{Top: row, Left: 1, Bottom: row, Right: n})
 	}
 }

@@ -2,27 +2,66 @@ package write
 
 import (
 	"fmt"
+	"slices"
 
-	"strakebook/calc/measure"
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/scarf"
 	"strakebook/convert/sheet"
 )
 
 // scarfs is what each saw cuts.
 func scarfs(in Input) *page {
 	u := in.units()
-	p := table("Scarfs", "scarfs", col("Skin", 10), col("Thickness, "+unit(u), 11), col("Slope, to 1", 9), col("Run, "+unit(u), 10), col("Fence, degrees", 10), col("Rise over run", 11),
-		col("Cut face, "+unit(u), 11), col("Glue area a joint, sq in", 13), col("Joints", 9), col("Fore-end saw cuts", 11), col("After-end saw cuts", 11), col("Gap, "+unit(u), 10))
+	p := table("Scarfs", "scarfs", col("Skin", 9), col("Thickness, "+unit(u), 10), col("Slope, to 1", 8), col("Run, "+unit(u), 9), col("Fence, degrees", 10), col("Rise over run", 10),
+		col("Cut face, "+unit(u), 10), col("Widest, "+unit(u), 9), col("Glue area a joint, sq in", 11), col("Joints", 8), col("Fore-end saw cuts", 10), col("After-end saw cuts", 10), col("Gap, "+unit(u), 9))
 	p.csv = true
 	p.empty = "No scarfs: a list of strakes with thickness, width and length is needed."
-	p.note("Outside feathers as set: every piece is the same parallelogram, and a port piece is a starboard piece turned end for end.")
-	p.note(fmt.Sprintf("Gap: at the feather, for each %s degree by which the two saws' fences differ.", in.Result.Rules.Scarf.FenceError.Write()))
-	for _, r := range in.Result.Scarfs {
-		gap := number(r.Gap.Inches(), sheet.Inch)
-		if u == measure.StyleMM {
-			gap = number(r.Gap.Millimetres(), sheet.Inch)
-		}
-		p.line(text(string(r.Skin)), small(r.Thickness, u), number(r.Slope, sheet.Ratio), small(r.Run, u), number(float64(r.Angle), sheet.Ratio), text(fmt.Sprintf("1 in %g", r.Slope)),
-			small(r.Face, u), number(r.GlueArea, sheet.Measure), whole(r.Joints), whole(r.ForeCuts), whole(r.AfterCuts), gap)
+	p.note("One saw stands at each end of the shop, both fences alike: a board goes through the fore-end saw, then on to the after-end saw, in the order of the cut list, and is not turned.")
+	p.note("Outside feathers as set: every piece is the same parallelogram, and a port piece is a starboard piece turned end for end. The pieces at a strake's ends get one cut.")
+	p.note(fmt.Sprintf("Gap: how far a scarf stands open at the feather when the two fences differ by %s degree.", in.Result.Rules.Scarf.FenceError.Write()))
+	nibs := func() string { return fmt.Sprintf("MAX(0,%s-2*%s)", p.here("Thickness"), set("scarf nib")) }
+	p.note("An underlined slope may be changed here, for this skin and thickness alone: the pieces follow.")
+	for i, r := range in.Result.Scarfs {
+		p.name(slopeName(i), "Slope")
+		n := live(number(r.Slope, sheet.Input), in.slopeFrom(r))
+		gap := small(r.Gap, u)
+		gap.Style = sheet.Fine
+		area := fmt.Sprintf("%s*%s", inches(p.here("Widest"), u), inches(p.here("Cut face"), u))
+		p.line(text(string(r.Skin)), small(r.Thickness, u), n, livef(small(r.Run, u), "%s*%s", p.here("Slope"), nibs()),
+			livef(number(float64(r.Angle), sheet.Ratio), "DEGREES(ATAN(1/%s))", p.here("Slope")), livef(text(fmt.Sprintf("1 in %g", r.Slope)), `"1 in "&%s`, p.here("Slope")),
+			livef(small(r.Face, u), "%s*SQRT(%s^2+1)", nibs(), p.here("Slope")), small(r.Width, u), live(number(r.GlueArea, sheet.Measure), area),
+			whole(r.Joints), whole(r.ForeCuts), whole(r.AfterCuts), livef(gap, "%s*ABS(TAN(RADIANS(%s)))", p.here("Cut face"), set("fence difference")))
 	}
 	return p
 }
+
+// slopeFrom is the setting that a row's slope follows; "" where strakes have
+// their own.
+func (in Input) slopeFrom(r scarf.Row) string {
+	of := func(run lay.Run) bool { return scarfedAs(run, r) }
+	own := func(run lay.Run) bool { return of(run) && run.Strake.Slope.OK() }
+	switch {
+	case slices.ContainsFunc(in.Result.Runs, own):
+		return ""
+	case r.Skin == hull.Strips:
+		return set("strip scarf slope")
+	}
+	return set("plank scarf slope")
+}
+
+func scarfedAs(run lay.Run, r scarf.Row) bool {
+	return run.Skin == r.Skin && run.Thick == r.Thickness && run.Slope == r.Slope
+}
+
+// slope is a run's scarf slope as formulas take it: from its row of the Scarfs
+// sheet, where it may be changed.
+func slope(in Input, run lay.Run) string {
+	i := slices.IndexFunc(in.Result.Scarfs, func(r scarf.Row) bool { return scarfedAs(run, r) })
+	if i < 0 {
+		return figure(run.Slope)
+	}
+	return slopeName(i)
+}
+
+func slopeName(row int) string { return fmt.Sprint(sheet.NamePrefix, "slope_", row+1) }

@@ -1,18 +1,80 @@
 package write
 
 import (
+	"fmt"
+	"strconv"
+
 	"strakebook/calc"
+	"strakebook/calc/measure"
+	"strakebook/calc/setting"
+	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
 
-// settings is every rule with its value, unit, meaning, default and source.
+// settings is every rule with its value, unit, meaning, default and source, and
+// after them the prices. Their values are named, for formulas to take.
 func settings(in Input) *page {
-	p := table("Settings", "settings", col("Name", 24), col("Value", 18), col("Unit", 10), col("Default", 18), col("Meaning", 56), col("Source", 46))
-	p.note("Change a value on a sheet of your own headed Setting, Value and run strakebook again.")
+	u := in.units()
+	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Meaning", 54), col("Source", 40))
+	p.note("What is underlined may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
+	p.note("Where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: change the value on a sheet of your own headed Setting, Value.")
 	now, was := in.Result.Rules, calc.DefaultRules()
 	defaults := was.Settings()
 	for i, s := range now.Settings() {
-		p.line(text(s.Name), sheet.Cell{Kind: sheet.Text, Text: s.Value.String(), Style: sheet.Input}, text(s.Value.Unit()), text(defaults[i].Value.String()), words(s.Meaning), words(s.Source))
+		value, unit := settingCell(s, u)
+		common, _ := settingCell(defaults[i], u)
+		value.Style, value.Link = sheet.Input, ""
+		p.name(set(s.Name), "Value")
+		if list := s.Words(); list != nil {
+			at := sheet.Range{Top: len(p.rows) + 2, Left: 2, Bottom: len(p.rows) + 2, Right: 2}
+			p.drop = append(p.drop, sheet.DropDown{Range: at, Words: list})
+		}
+		p.line(text(s.Name), value, text(unit), common, words(s.Meaning), words(s.Source))
+	}
+	if in.Result.Plan.Summary.Priced {
+		for i, b := range in.Job.Rack {
+			unit, of := "a board", "of a board"
+			if b.PerFoot {
+				unit, of = "a board foot", "of a board foot"
+			}
+			p.name(priceName(i), "Value")
+			p.line(text("price "+rackMark(b, i)), sheet.Cell{Kind: sheet.Number, Number: b.Price.Value, Style: sheet.Input}, text(unit), sheet.Cell{}, words(fmt.Sprintf("%s of %s", of, b.Species)), words("the rack, "+b.Cell.String()))
+		}
 	}
 	return p
+}
+
+// settingCell is a setting's value: a figure where it is one, in millimetres where
+// the yard writes so, and its unit.
+func settingCell(s setting.Setting, u measure.Style) (sheet.Cell, string) {
+	shown, unit := s.Value.String(), s.Value.Unit()
+	v, err := strconv.ParseFloat(shown, 64)
+	if err != nil || s.Name == "job" || s.Name == "date" {
+		c := text(shown)
+		c.Style = sheet.Words
+		return c, unit
+	}
+	if unit == "in" && u == measure.StyleMM {
+		v, unit = measure.Inches(v).Millimetres(), "mm"
+	}
+	return sheet.Cell{Kind: sheet.Number, Number: v, Style: sheet.Given}, unit
+}
+
+func rackMark(b stock.Board, row int) string {
+	if b.Mark != "" {
+		return b.Mark
+	}
+	return fmt.Sprintf("row %d", row+1)
+}
+
+func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }
+
+// priceOf is a board's price as formulas name it.
+func (in Input) priceOf(b stock.Board) string {
+	for i, r := range in.Job.Rack {
+		if r.Cell == b.Cell && r.Mark == b.Mark {
+			return priceName(i)
+		}
+	}
+	return figure(b.Price.Value)
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
 )
 
 // Lines is the few figures that matter, for the Summary sheet and the terminal.
@@ -41,21 +43,46 @@ func Lines(in Input) [][2]string {
 
 // summary is the few figures that matter, what to look at first, and which of the
 // other sheets hold nothing.
-func summary(in Input, others []*page) *page {
-	p := table("Summary", "summary", col("What", 20), col("Figure", 75))
+func summary(in Input, others []*page, list, sticks *page) *page {
+	p := table("Summary", "summary", col("What", 26), col("Figure", 14), col("Particulars", 66))
 	for _, l := range Lines(in) {
-		p.line(text(l[0]), words(l[1]))
+		p.line(text(l[0]), sheet.Cell{}, words(l[1]))
 	}
+	lumber(in, p, list, sticks)
 	for i, f := range in.Findings {
 		if i == 5 || f.Severity == finding.Note {
 			break
 		}
-		p.line(text("Look at first"), words(f.Cell.String()+": "+f.Text))
+		p.line(text("Look at first"), whole(i+1), words(f.Cell.String()+": "+f.Text))
 	}
 	for _, q := range others {
-		if len(q.rows) == 0 && q.empty != "" && q.name != "Warnings" {
-			p.line(text("Left out"), words(q.name+": "+q.empty))
+		if len(q.rows) == 0 && q.empty != "" && q.called != "Warnings" {
+			p.line(text("Left out"), sheet.Cell{}, words(q.called+": "+q.empty))
 		}
 	}
 	return p
+}
+
+// lumber is what the boards come to, following the settings.
+func lumber(in Input, p, list, sticks *page) {
+	s := in.Result.Plan.Summary
+	if s.Boards == 0 {
+		return
+	}
+	p.line(text("Sticks that no longer fit"), livef(whole(0), `COUNTIF(%s,"does not fit")`, sticks.span("Still fits")), words("after a change of the settings in this book; nought as worked out"))
+	p.line(text("Board feet bought"), livef(number(float64(s.BoardFeet), sheet.Measure), "SUM(%s)", sticks.span("Board feet")), words("of all boards cut, rack and mill"))
+	if s.Unserved > 0 {
+		return
+	}
+	bought, net := p.at("Figure", len(p.rows)-1), p.at("Figure", len(p.rows))
+	in3 := "144"
+	if in.units() == measure.StyleMM {
+		in3 = "144/16387.064"
+	}
+	p.line(text("Board feet in the pieces"), livef(number(float64(s.NetFeet), sheet.Measure), "SUMPRODUCT(%s,%s,%s)/%s", list.span("Thickness"), list.span("Width"), list.span("Length"), in3), words("by their own thickness, width and length"))
+	p.line(text("Waste, per cent bought"), livef(number(s.WasteOfBought, sheet.Percent), "100*(%s-%s)/%s", bought, net, bought), words("of what is bought"))
+	p.line(text("Waste, per cent on the net"), livef(number(s.WasteOnNet, sheet.Percent), "100*(%s-%s)/%s", bought, net, net), words("to add to what is in the pieces"))
+	if s.Priced {
+		p.line(text("Cost"), livef(number(s.Cost, sheet.Money), "SUM(%s)", sticks.span("Cost")), words("of all boards cut, at the prices on the Settings sheet"))
+	}
 }

@@ -32,7 +32,7 @@ func (p *page) table() Table {
 	for i, c := range p.cols {
 		heads[i] = c.head
 	}
-	t := Table{Name: strings.ReplaceAll(strings.ToLower(p.name), " ", "-"), Rows: [][]string{heads}}
+	t := Table{Name: strings.ReplaceAll(strings.ToLower(p.called), " ", "-"), Rows: [][]string{heads}}
 	for i, cells := range p.rows {
 		if p.asides[i] {
 			continue

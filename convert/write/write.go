@@ -5,6 +5,7 @@ package write
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"strakebook/calc"
 	"strakebook/calc/finding"
@@ -27,20 +28,22 @@ type Input struct {
 // pages is every sheet of the new book, in order. A sheet is added by its line
 // here.
 func pages(in Input) []*page {
+	list := cutList(in)
+	sticks := boards(in, list)
 	all := []*page{
-		cutList(in),
+		list,
 		millOrder(in),
 		warnings(in),
 		bevels(in),
 		scarfs(in),
 		joints(in),
-		boards(in),
+		sticks,
 		offsets(in),
 		fairness(in),
 		settings(in),
 		cautions(in),
 	}
-	return append([]*page{summary(in, all)}, all...)
+	return append([]*page{summary(in, all, list, sticks)}, all...)
 }
 
 // carried says that a sheet of the builder's is carried over into the new book.
@@ -50,12 +53,28 @@ func (in Input) carried(name string) bool { return slices.Contains(in.Taken, nam
 func Book(in Input) (*sheet.Book, []sheet.Mark) {
 	book := &sheet.Book{}
 	taken := slices.Clone(in.Taken)
+	var called []string // in formulas, and as the sheet came to be called
 	for i, p := range pages(in) {
 		s := p.sheet(in)
-		s.Name = sheet.FreeName(taken, p.name)
+		s.Name = sheet.FreeName(taken, p.called)
 		taken = append(taken, s.Name)
+		called = append(called, "{"+p.called+"}", "'"+strings.ReplaceAll(s.Name, "'", "''")+"'")
 		book.Sheets = append(book.Sheets, s)
 		book.Names = append(book.Names, sheet.Name{Name: fmt.Sprint(sheet.OursPrefix, i+1), Sheet: s.Name, Range: sheet.Range{Top: 1, Left: 1, Bottom: 1, Right: 1}})
+		for _, n := range p.names {
+			n.Sheet = s.Name
+			book.Names = append(book.Names, n)
+		}
+	}
+	name := strings.NewReplacer(called...)
+	for _, s := range book.Sheets {
+		for _, row := range s.Rows {
+			for c := range row {
+				if f := row[c].Formula; strings.Contains(f, "{") {
+					row[c].Formula = name.Replace(f)
+				}
+			}
+		}
 	}
 	return book, marks(in)
 }

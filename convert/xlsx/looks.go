@@ -33,7 +33,7 @@ func looks(purpose sheet.Style) *excelize.Style {
 	}
 	switch purpose {
 	case sheet.Title:
-		return bold(text("", "left"), 14)
+		return bold(text("", "left"), 18)
 	case sheet.Heading:
 		s := bold(text("", "center"), 10)
 		s.Alignment.WrapText, s.Alignment.Vertical = true, "center"
@@ -64,7 +64,9 @@ func looks(purpose sheet.Style) *excelize.Style {
 	case sheet.Ratio:
 		return text("0.###", "right")
 	case sheet.Input:
-		return line(text("", "right"), "bottom", 4)
+		s := line(text("", "right"), "bottom", 4)
+		s.Alignment.WrapText = true
+		return s
 	case sheet.Unsure:
 		return line(line(shade(text("", ""), "FFF0C2"), "left", 2), "right", 2)
 	case sheet.Wrong:
@@ -80,7 +82,19 @@ func looks(purpose sheet.Style) *excelize.Style {
 		return line(s, "bottom", 4)
 	case sheet.Large:
 		s := text("+0.00;-0.00;0.00", "right")
-		s.Font = &excelize.Font{Bold: true, Size: 14}
+		s.Font = &excelize.Font{Bold: true, Size: 20}
+		return s
+	case sheet.Given:
+		return text("", "right")
+	case sheet.Fine:
+		return text("0.0000", "right")
+	case sheet.Stick:
+		s := text("", "left")
+		s.Font = &excelize.Font{Family: "Courier New", Size: 9}
+		return s
+	case sheet.Called:
+		s := text("@", "right")
+		s.Font = &excelize.Font{Bold: true, Size: 20}
 		return s
 	case sheet.Departure:
 		return text("+0.0;-0.0;0.0", "right")

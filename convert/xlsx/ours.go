@@ -17,10 +17,10 @@ func strip(f *excelize.File) error {
 	old := map[string]bool{}
 	for _, n := range f.GetDefinedName() {
 		name, at, ok := strings.Cut(n.RefersTo, "!")
-		if !strings.HasPrefix(n.Name, sheet.OursPrefix) {
+		if !strings.HasPrefix(n.Name, sheet.NamePrefix) {
 			continue
 		}
-		if ok {
+		if ok && strings.HasPrefix(n.Name, sheet.OursPrefix) {
 			old[strings.ReplaceAll(strings.Trim(name, "'"), "''", "'")] = at != "#REF"
 		}
 		if err := f.DeleteDefinedName(&excelize.DefinedName{Name: n.Name, Scope: n.Scope}); err != nil {

@@ -20,18 +20,22 @@ type writer struct {
 type look struct {
 	purpose sheet.Style
 	format  string
+	rule    bool
 }
 
-func (w writer) style(purpose sheet.Style, format string) (int, error) {
-	if id, ok := w.styles[look{purpose, format}]; ok {
+func (w writer) style(l look) (int, error) {
+	if id, ok := w.styles[l]; ok {
 		return id, nil
 	}
-	style := looks(purpose)
-	if format != "" {
-		style.CustomNumFmt = &format
+	style := looks(l.purpose)
+	if l.format != "" {
+		style.CustomNumFmt = &l.format
+	}
+	if l.rule {
+		style.Border = append(style.Border, excelize.Border{Type: "top", Color: "5F5F5F", Style: 1})
 	}
 	id, err := w.file.NewStyle(style)
-	w.styles[look{purpose, format}] = id
+	w.styles[l] = id
 	return id, err
 }
 
@@ -83,12 +87,12 @@ func (w writer) sheet(s *sheet.Sheet) error {
 	for r, row := range s.Rows {
 		values := make([]any, len(row))
 		for c, cell := range row {
-			id, err := w.style(cell.Style, cell.Format)
+			id, err := w.style(look{cell.Style, cell.Format, cell.Rule})
 			if err != nil {
 				return err
 			}
 			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: stored(cell)}
-			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain && cell.Formula == "" {
+			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain && cell.Formula == "" && !cell.Rule {
 				values[c] = nil
 			}
 		}
@@ -114,6 +118,10 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 	most := 1
 	for c, cell := range row {
 		switch cell.Style {
+		case sheet.Large, sheet.Called:
+			return 25
+		case sheet.Title:
+			return 30
 		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading, sheet.Remark:
 			if w := width(s, r, c+1); w > 0 {
 				most = max(most, lines(cell.Text, w))
@@ -251,6 +259,12 @@ func (w writer) setUp(s *sheet.Sheet) error {
 	if h := out.HeadRow; h > 0 {
 		if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: fmt.Sprintf("%s!$%d:$%d", Quote(s.Name), h, h), Scope: s.Name}); err != nil {
 			return err
+		}
+		if n := out.PrintCols; n > 0 {
+			end, _ := excelize.ColumnNumberToName(n)
+			if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Area", RefersTo: fmt.Sprintf("%s!$A$1:$%s$%d", Quote(s.Name), end, rows), Scope: s.Name}); err != nil {
+				return err
+			}
 		}
 		if out.FilterTo > h {
 			end, _ := excelize.CoordinatesToCellName(len(s.Rows[h-1]), out.FilterTo)

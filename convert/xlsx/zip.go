@@ -58,8 +58,11 @@ func (z *sortedZip) Close() error {
 	})
 	for _, name := range names {
 		data := z.parts[name].Bytes()
-		if name == contentTypes {
+		switch {
+		case name == contentTypes:
 			data = sortTypes(data)
+		case strings.HasPrefix(name, "xl/worksheets/"):
+			data = formulaTexts(data)
 		}
 		to, err := w.CreateHeader(&zip.FileHeader{Name: name, Method: zip.Deflate, Modified: time.Date(1980, 1, 1, 0, 0, 0, 0, time.UTC)})
 		if err != nil {
@@ -88,4 +91,35 @@ func sortTypes(data []byte) []byte {
 		out = append(out, e...)
 	}
 	return append(out, rest...)
+}
+
+// formulaTexts makes the texts stored beside formulas the kind that a formula's
+// result is: the library writes them as typed in.
+func formulaTexts(data []byte) []byte {
+	begin, middle, end := []byte(`t="inlineStr"><f>`), []byte(`</f><is><t`), []byte(`</t></is>`)
+	var out []byte
+	for {
+		at := bytes.Index(data, begin)
+		if at < 0 {
+			break
+		}
+		text := bytes.Index(data[at:], middle)
+		if text < 0 {
+			break
+		}
+		open := at + text + len(middle)
+		from := open + bytes.IndexByte(data[open:], '>') + 1
+		to := bytes.Index(data[from:], end)
+		if to < 0 {
+			break
+		}
+		out = append(append(out, data[:at]...), `t="str"><f>`...)
+		out = append(append(out, data[at+len(begin):at+text]...), `</f><v>`...)
+		out = append(append(out, data[from:from+to]...), `</v>`...)
+		data = data[from+to+len(end):]
+	}
+	if out == nil {
+		return data
+	}
+	return append(out, data...)
 }

@@ -31,79 +31,78 @@ var (
 	}
 )
 
-// Breaks counts the rules that a joint of run at a place would break against
-// the joints of runs already laid on its side, and the stretches kept clear.
-func Breaks(run *Run, at measure.Length, laid []*Run, r Rules) int {
-	n := 0
-	for _, z := range run.Clear {
-		if at > z.From && at < z.To {
-			n += 10 // a stretch kept clear outweighs the stagger
-		}
-	}
-	for _, other := range laid {
-		for _, j := range other.Joints {
-			if _, broken := between(run, at, other, j, r); broken {
-				n++
-			}
-		}
-	}
-	return n
+// Breach is one rule that the joints as laid break.
+type Breach struct {
+	Kind       *finding.Kind
+	Run        int // index of the run
+	Joint      int // index of its joint
+	Other      int // index of the run of the other joint, -1 for a stretch kept clear
+	OtherJoint int
+	Rule       string         // in words
+	Apart      measure.Length // what the two joints lie apart along the side
+	Short      measure.Length // what they want, or the joint wants to be out of the stretch; 0 for a bay
 }
 
-// between says which rule two joints break, if any.
-func between(a *Run, at measure.Length, b *Run, other measure.Length, r Rules) (string, bool) {
-	x, y := a.Start+at, b.Start+other
-	d := (x - y).Abs()
-	if a.Skin != b.Skin {
-		if d < r.SkinsClear {
-			return "joints of the two skins at least " + measure.FeetInchesText(r.SkinsClear) + " apart", true
-		}
-		return "", false
-	}
-	places := a.Order - b.Order
-	if places < 0 {
-		places = -places
-	}
-	if apart, rule := r.Apart(a.Skin, places, max(a.Scarf, b.Scarf)); d < apart {
-		return rule, true
-	}
-	if r.SameBay(a.Skin, places) && x/r.Frames == y/r.Frames {
-		return "three strakes between joints in one frame bay", true
-	}
-	return "", false
-}
-
-// Check names every rule that the joints as laid break, each pair once.
-func Check(runs []Run, r Rules) finding.List {
-	var found finding.List
-	for i := range runs {
+// Breaches is every rule that the joints as laid break, each pair of joints once.
+func Breaches(runs []Run, r Rules) []Breach {
+	var all []Breach
+	for i, near := range Neighbours(runs, r) {
 		a := &runs[i]
-		for _, at := range a.Joints {
+		for j, at := range a.Joints {
 			for _, z := range a.Clear {
 				if at > z.From && at < z.To {
-					found = append(found, finding.Finding{Kind: JointZone, Cell: a.Cell,
-						Text: fmt.Sprintf("%s has a joint at %s, in the stretch from %s to %s", a.words(), measure.FeetInchesText(at), measure.FeetInchesText(z.From), measure.FeetInchesText(z.To))})
+					all = append(all, Breach{Kind: JointZone, Run: i, Joint: j, Other: -1, Short: min(at-z.From, z.To-at),
+						Rule: fmt.Sprintf("no joint from %s to %s", measure.FeetInchesText(z.From), measure.FeetInchesText(z.To))})
 				}
 			}
-			for k := i + 1; k < len(runs); k++ {
-				b := &runs[k]
-				if b.Side != a.Side || (a.Skin == b.Skin && b.Order-a.Order > Reach) || (a.Skin != b.Skin && r.SkinsClear == 0) {
+			for _, n := range near {
+				if n.Of < i {
 					continue
 				}
-				for _, other := range b.Joints {
-					rule, broken := between(a, at, b, other, r)
-					if !broken {
-						continue
+				b := &runs[n.Of]
+				for k, other := range b.Joints {
+					x, y := a.Start+at, b.Start+other
+					d := (x - y).Abs()
+					breach := Breach{Kind: JointNear, Run: i, Joint: j, Other: n.Of, OtherJoint: k, Rule: n.Rule, Apart: d, Short: n.Apart - d}
+					if d >= n.Apart {
+						if !n.Bay || bay(x, r.Frames) != bay(y, r.Frames) {
+							continue
+						}
+						breach.Kind, breach.Rule, breach.Short = JointBay, "three strakes between joints in one frame bay", 0
 					}
-					kind := JointNear
-					if d, _ := r.Apart(a.Skin, b.Order-a.Order, a.Scarf); (a.Start+at-b.Start-other).Abs() >= d && a.Skin == b.Skin {
-						kind = JointBay
-					}
-					found = append(found, finding.Finding{Kind: kind, Cell: b.Cell,
-						Text: fmt.Sprintf("joints of %s at %s and %s at %s break the rule: %s", a.words(), measure.FeetInchesText(at), b.words(), measure.FeetInchesText(other), rule)})
+					all = append(all, breach)
 				}
 			}
 		}
+	}
+	return all
+}
+
+// bay is the number of the frame bay a place lies in.
+func bay(x, frames measure.Length) measure.Length {
+	b := x / frames
+	if x%frames < 0 {
+		b--
+	}
+	return b
+}
+
+// Check names every rule that the joints as laid break.
+func Check(runs []Run, r Rules) finding.List {
+	var found finding.List
+	for _, b := range Breaches(runs, r) {
+		a := &runs[b.Run]
+		at := measure.FeetInchesText(a.Joints[b.Joint])
+		f := finding.Finding{Kind: b.Kind, Cell: a.Cell}
+		if b.Other < 0 {
+			f.Text = fmt.Sprintf("%s has a joint at %s, %s inside a stretch that is to have none: %s", a.words(), at, measure.FeetInchesText(b.Short), b.Rule)
+		} else {
+			o := &runs[b.Other]
+			f.Cell = o.Cell
+			apart := measure.FeetInchesText(b.Apart) + " apart"
+			f.Text = fmt.Sprintf("joints of %s at %s and %s at %s lie %s and break the rule: %s", a.words(), at, o.words(), measure.FeetInchesText(o.Joints[b.OtherJoint]), apart, b.Rule)
+		}
+		found = append(found, f)
 	}
 	return found
 }

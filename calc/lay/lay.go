@@ -23,6 +23,9 @@ type Run struct {
 	Slope   float64          // of its scarfs, n to 1
 	Scarf   measure.Length   // run of its scarfs
 	Feather scarf.Feathers   // the way its outside feathers point
+	Face    measure.Length   // width on the inside face, where greatest
+	Down    measure.Length   // from the top of the skin to the top of the run, by the widths of those above
+	Given   bool             // one piece as the builder gives it: no joints to choose, no neighbours
 	Joints  []measure.Length // middles of scarfs, from the strake's fore end
 	Pieces  []measure.Length // long point to long point, fore to aft: one more than Joints
 }
@@ -42,7 +45,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 	}
 	for _, skin := range skins {
 		for _, side := range []hull.Side{hull.Starboard, hull.Port} {
-			order := 0
+			order, down := 0, measure.Length(0)
 			for _, s := range strakes {
 				if s.Skin != skin || (s.Side != hull.BothSides && s.Side != side) {
 					continue
@@ -51,6 +54,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 				whole := s.Thickness.OK() && s.Thickness.Value > 0 && width > 0 && s.Length.OK() && s.Length.Value > 0
 				for _, name := range s.Names() {
 					order++ // a strake left out still lies between its neighbours
+					down += width
 					if !whole {
 						continue
 					}
@@ -61,6 +65,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 						Strake: one, Side: side, Order: order,
 						Thick: s.Thickness.Value, Wide: width, Length: s.Length.Value, Start: s.Start.Value,
 						Slope: slope, Scarf: scarf.Run(s.Thickness.Value, slope, sr.Nib), Feather: sr.Feathers,
+						Face: width, Down: down - width,
 					})
 				}
 			}

@@ -9,7 +9,7 @@ import (
 )
 
 // checkRack says which boards have no size, and which can serve no strake.
-func checkRack(rack []Board, runs []lay.Run, r Rules) finding.List {
+func checkRack(rack []Board, needs []need, r Rules) finding.List {
 	var found finding.List
 	for _, b := range rack {
 		name := b.Mark
@@ -21,19 +21,18 @@ func checkRack(rack []Board, runs []lay.Run, r Rules) finding.List {
 				Text: fmt.Sprintf("board %q has no %s", name, lacking(b))})
 			continue
 		}
-		if len(runs) == 0 {
+		if len(needs) == 0 {
 			continue
 		}
 		asked, thin, narrow := false, true, true
-		for i := range runs {
-			c := classOf(&runs[i])
-			if !c.suits(b) {
+		for _, n := range needs {
+			if !n.suits(b) {
 				continue
 			}
 			asked = true
-			if thick, _ := c.across(r); b.Thickness.Value >= thick+r.Dressing {
+			if b.Thickness.Value >= n.thick+r.Dressing {
 				thin = false
-				narrow = narrow && c.lanes(b, r) < 1
+				narrow = narrow && n.lanes(b, r) < 1
 			}
 		}
 		switch {
@@ -61,52 +60,51 @@ func lacking(b Board) string {
 	return "length"
 }
 
-// noStock says of each class that no board serves why none does.
-func noStock(runs []lay.Run, classes []class, of []int, rack []Board, r Rules) finding.List {
+// noStock says of each need that no board serves why none does.
+func noStock(runs []lay.Run, h *shop, rack []Board, r Rules) finding.List {
 	var found finding.List
 	if len(rack) == 0 {
 		return nil
 	}
-	told := make([]bool, len(classes))
+	told := make([]bool, len(h.classes))
 	for i := range runs {
-		c := &classes[of[i]]
-		if len(c.sticks) > 0 || told[of[i]] {
+		k := h.of[i]
+		if len(h.classes[k].opens) > 0 || told[k] {
 			continue
 		}
-		told[of[i]] = true
-		found = append(found, why(c, runs[i], rack, r))
+		told[k] = true
+		found = append(found, why(h.needs[k], runs[i], rack, r))
 	}
 	return found
 }
 
-// why is the finding for a class that no board serves.
-func why(c *class, run lay.Run, rack []Board, r Rules) finding.Finding {
+// why is the finding for a need that no board serves.
+func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 	species, thick, wide := false, false, false
-	needThick, needWide := c.across(r)
 	for _, b := range rack {
-		if !b.whole() || !c.suits(b) {
+		if !b.whole() || !n.suits(b) {
 			continue
 		}
 		species = true
-		if b.Thickness.Value >= needThick+r.Dressing {
+		if b.Thickness.Value >= n.thick+r.Dressing {
 			thick = true
-			wide = wide || c.lanes(b, r) > 0
+			wide = wide || n.lanes(b, r) > 0
 		}
 	}
 	f := finding.Finding{Cell: run.Cell}
 	switch {
 	case !species:
-		f.Kind, f.Reads = NoSpecies, c.species
-		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, c.species)
+		f.Kind, f.Reads = NoSpecies, run.Species
+		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)
 	case !thick:
 		f.Kind = NoThick
-		f.Text = fmt.Sprintf("%s %s needs stock of %s in and none is so thick", run.Skin, run.Name, measure.InchesText(needThick+r.Dressing))
+		f.Text = fmt.Sprintf("%s %s needs stock of %s in and none is so thick", run.Skin, run.Name, measure.InchesText(n.thick+r.Dressing))
 	case !wide:
 		f.Kind = NoWide
-		f.Text = fmt.Sprintf("%s %s needs stock %s in wide and none is", run.Skin, run.Name, measure.InchesText(needWide+r.Edging))
+		f.Text = fmt.Sprintf("%s %s needs stock %s in wide and none is", run.Skin, run.Name, measure.InchesText(n.wide+r.Edging))
 	default:
 		f.Kind = NoLong
-		f.Text = fmt.Sprintf("%s %s has no stock longer than the end trim", run.Skin, run.Name)
+		f.Text = fmt.Sprintf("%s %s has no stock longer than the end trim and its least piece", run.Skin, run.Name)
 	}
 	return f
 }

@@ -32,7 +32,7 @@ func order(cuts []Cut, r Rules) []OrderLine {
 		l := &lines[i]
 		if r.Spares > 0 {
 			planned := l.Count
-			l.Count = int(math.Ceil(float64(planned) * (1 + r.Spares/100)))
+			l.Count = planned + spares(planned, r.Spares)
 			l.Cost *= float64(l.Count) / float64(planned)
 		}
 		l.EachFeet = measure.Board(l.Thickness, l.Width, l.Length)
@@ -49,4 +49,10 @@ func order(cuts []Cut, r Rules) []OrderLine {
 			cmp.Compare(a.Width, b.Width), cmp.Compare(a.Length, b.Length))
 	})
 	return lines
+}
+
+// spares is how many boards more a percentage of a count comes to, rounded up;
+// the noise of a decimal fraction in binary does not make another board.
+func spares(count int, percent float64) int {
+	return int(math.Ceil(float64(count)*percent/100 - 1e-9))
 }

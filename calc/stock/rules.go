@@ -18,6 +18,8 @@ type Rules struct {
 	Spares     float64        // per cent of boards ordered beyond the plan
 	Hardwood   bool           // board feet of hardwood by surface measure to the whole foot
 	Longest    measure.Length // piece, where there is no rack to say
+	ShareCuts  bool           // one slanted cut serves the ends of two pieces
+	Tries      int            // moves of the search: more take longer and may save lumber
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
@@ -28,6 +30,7 @@ func DefaultRules() Rules {
 		EndTrim:   4 * measure.Inch,  // our choice: checks at both ends
 		Dressing:  measure.Inch / 8,  // Griffith, Advanced Projects in Woodwork: at least 1/8 in for mill planing
 		Edging:    measure.Inch / 4,  // Griffith: 1/4 in of width on a rough cutting list
+		Tries:     3000,              // our choice: well under a second for sixty strakes
 		Longest:   16 * measure.Foot, // our choice: softwood is commonly sold to 16 ft and beyond
 	}
 }
@@ -45,6 +48,8 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "joint cost", Meaning: "what one more joint may cost in lumber, in the rack's money", Source: "our choice", Value: setting.Number(&r.JointCost, "", 0, 1e6)},
 		{Name: "spares", Meaning: "boards ordered beyond the plan", Source: "our choice", Value: setting.Number(&r.Spares, "per cent", 0, 200)},
 		{Name: "hardwood measure", Meaning: "yes: board feet by surface measure to the whole foot times thickness", Source: "NHLA rules, as the American Hardwood Export Council gives them", Value: setting.YesNo(&r.Hardwood)},
+		{Name: "share slanted cuts", Meaning: "yes: where two pieces follow each other from a board, one slanted cut serves the scarfs of both; no: blanks are cross-cut square, then scarfed", Source: "our choice", Value: setting.YesNo(&r.ShareCuts)},
+		{Name: "tries", Meaning: "how long to look for a plan of less lumber: more tries take longer", Source: "our choice", Value: setting.Count(&r.Tries, 1, 10_000_000)},
 		{Name: "longest piece", Meaning: "where there is no rack to say", Source: "our choice", Value: setting.Length(&r.Longest, 4*measure.Foot, 60*measure.Foot)},
 	}
 }

@@ -19,7 +19,8 @@ type Board struct {
 	Count     source.Reading[int]     // blank: as many as wanted
 	Price     source.Reading[float64] // of one board, or of a board foot where PerFoot
 	PerFoot   bool
-	Source    string // "rack", "mill", a merchant's name
+	Bad       []hull.Reach // stretches of its length not to be used, from its own end, in order
+	Source    string       // "rack", "mill", a merchant's name
 	Cell      source.Cell
 }
 
@@ -90,12 +91,15 @@ type Piece struct {
 type Cut struct {
 	Mark   string // of this very board: the rack's mark, numbered where several are alike
 	Board  Board
-	Lanes  int   // strips or narrow planks side by side; 1 is a whole-width stick
-	Pieces []int // indexes into Plan.Pieces in the order they come off, lane by lane
-	Lane   []int // the lane of each of Pieces, from one
+	Lanes  int              // strips or narrow planks side by side; 1 is a whole-width stick
+	Pieces []int            // indexes into Plan.Pieces in the order they come off, lane by lane
+	Lane   []int            // the lane of each of Pieces, from one, counted in each sound stretch
+	From   []measure.Length // where each of Pieces begins along the board, from its own end
+	Row    int              // of the rack the board is of
 	Used   measure.Length
 	Left   measure.Length // the longest offcut
 	Cost   float64
+	size   int
 }
 
 // OrderLine is one line of the mill order.

@@ -22,11 +22,12 @@ func joints(in Input) *page {
 	p.csv = true
 	p.empty = "No joints: a list of strakes with thickness, width and length is needed."
 	p.note("A joint's place is the middle of its scarf, from the strake's fore end. Strakes count from the sheer down. Marked: nearer to another joint than the rules allow. Where the joints fall wants strakebook run again.")
+	breaches := in.breaches()
 	for i := range in.Result.Runs {
 		r := &in.Result.Runs[i]
 		row := []sheet.Cell{text(string(r.Skin)), text(r.Name), text(r.Side.String()), long(r.Length, u), whole(len(r.Pieces)),
 			live(number(r.Slope, sheet.Ratio), slope(in, *r)), livef(small(r.Scarf, u), "%s*MAX(0,%s-2*%s)", p.here("Slope"), figure(inUnits(r.Thick, u)), set("scarf nib"))}
-		for k, bad := range in.breaches(r) {
+		for k, bad := range breaches[i] {
 			c := long(r.Joints[k], u)
 			if bad {
 				c.Style = sheet.Unsure
@@ -41,22 +42,18 @@ func joints(in Input) *page {
 	return p
 }
 
-// breaches says of each joint of a run whether it breaks a rule.
-func (in Input) breaches(r *lay.Run) []bool {
-	rules := in.Result.Rules.Lay
-	var near []*lay.Run
-	for i := range in.Result.Runs {
-		o := &in.Result.Runs[i]
-		if o == r || o.Side != r.Side {
-			continue
-		}
-		if o.Skin == r.Skin && o.Order-r.Order <= lay.Reach && r.Order-o.Order <= lay.Reach || o.Skin != r.Skin && rules.SkinsClear > 0 {
-			near = append(near, o)
-		}
+// breaches says of each joint of each run whether it breaks a rule.
+func (in Input) breaches() [][]bool {
+	runs := in.Result.Runs
+	all := make([][]bool, len(runs))
+	for i := range runs {
+		all[i] = make([]bool, len(runs[i].Joints))
 	}
-	all := make([]bool, len(r.Joints))
-	for k, j := range r.Joints {
-		all[k] = lay.Breaks(r, j, near, rules) > 0
+	for _, b := range lay.Breaches(runs, in.Result.Rules.Lay) {
+		all[b.Run][b.Joint] = true
+		if b.Other >= 0 {
+			all[b.Other][b.OtherJoint] = true
+		}
 	}
 	return all
 }

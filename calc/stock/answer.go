@@ -1,0 +1,205 @@
+package stock
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/measure"
+)
+
+// answer gathers the plan from the parts of the yard.
+type answer struct {
+	shop  *shop
+	runs  []lay.Run
+	rack  []Board
+	lanes []lane
+	laid  []bool // by run
+	bound money
+	whole money // bound with the joints' cost
+	plan  Plan
+}
+
+// lane is one stick with the pieces cut along it.
+type lane struct {
+	stick  int
+	pieces []key
+	used   int64
+}
+
+// key is a piece: a run and a place along it.
+type key struct{ run, place int }
+
+func newAnswer(h *shop, runs []lay.Run, rack []Board) *answer {
+	return &answer{shop: h, runs: runs, rack: rack, laid: make([]bool, len(runs))}
+}
+
+// solve lays the joints of one part and cuts its pieces.
+func (a *answer) solve(p part, r Rules) {
+	a.bound += p.bound(0)
+	whole := p.bound(p.trueJoint)
+	a.whole += whole
+	s := newSearch(&p.yard)
+	moves, starts := effort(r.Tries, len(p.timbers))
+	var best layout
+	if !s.solve(&best, moves, starts, p.bound(p.joint)*1001/1000) {
+		a.alone(p)
+		return
+	}
+	a.take(p, &best)
+}
+
+// effort is how many moves and starts a part of so many timbers gets. A part of
+// very many gets fewer for each, so that the time does not run away.
+func effort(tries, timbers int) (moves, starts int) {
+	moves = tries
+	if timbers > 200 {
+		moves = max(100, tries*200/timbers)
+	}
+	return moves, max(1, min(8, moves/400, 800/max(1, timbers)))
+}
+
+// take brings a layout of a part into the answer.
+func (a *answer) take(p part, l *layout) {
+	h := a.shop
+	at := map[[2]int]int{}
+	for i := range p.timbers {
+		t, plan := &p.timbers[i], &l.plans[i]
+		pool := h.classes[t.class].pool
+		for copy, run := range t.runs {
+			a.joint(run, plan.joints)
+			for place := range len(plan.joints) + 1 {
+				b := int(plan.bins[place*t.copies()+copy])
+				if b < 0 {
+					continue // the boards are used up
+				}
+				k, ok := at[[2]int{pool, b}]
+				if !ok {
+					k = len(a.lanes)
+					at[[2]int{pool, b}] = k
+					a.lanes = append(a.lanes, lane{stick: int(l.bins[pool][b].stick), used: l.bins[pool][b].used()})
+				}
+				a.lanes[k].pieces = append(a.lanes[k].pieces, key{run, place})
+			}
+		}
+	}
+}
+
+func (a *answer) joint(run int, joints []int32) {
+	a.laid[run] = true
+	a.runs[run].Joints = nil
+	for _, p := range joints {
+		a.runs[run].Joints = append(a.runs[run].Joints, measure.Length(int64(p)*a.shop.grid))
+	}
+	a.runs[run].Cut()
+}
+
+// alone lays the timbers of a part one by one where they cannot all be served:
+// joints as if there were boards enough, and boards as far as the counted ones
+// go.
+func (a *answer) alone(p part) {
+	s := newSearch(&p.yard)
+	more := p.yard
+	more.counts = slices.Repeat([]int32{unlimited}, len(p.counts))
+	some := p
+	some.timbers = nil
+	l := layout{lumber: newLumber(&p.yard)}
+	for i := range p.timbers {
+		t := &p.timbers[i]
+		s.shake(i, 0)
+		if !s.lay(i, 0.9, 10*s.dear()) {
+			s.yard = &more
+			ok := s.path(i, 0.9, 10*s.dear())
+			s.yard = &p.yard
+			if !ok {
+				continue
+			}
+			plan := &s.plans[i]
+			plan.joints, plan.bins = append(plan.joints[:0], s.way...), plan.bins[:0]
+			for j := range len(plan.joints) + 1 {
+				for range t.copies() {
+					plan.bins = append(plan.bins, s.put(s.piece(t, plan, j), plan.slants(j), &s.classes[t.class], 0))
+				}
+			}
+			s.laid[i] = true
+		}
+		some.timbers, l.plans = append(some.timbers, *t), append(l.plans, s.plans[i])
+	}
+	s.lumber.copyTo(&l.lumber)
+	a.take(some, &l)
+}
+
+// unlaid names the strakes that no chain of pieces makes up although boards of
+// their size are there.
+func (a *answer) unlaid() finding.List {
+	var found finding.List
+	for i := range a.runs {
+		c := &a.shop.classes[a.shop.of[i]]
+		if run := &a.runs[i]; !a.laid[i] && c.longest > 0 && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
+			found = append(found, finding.Finding{Kind: lay.PieceShort, Cell: run.Cell,
+				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s", run.Skin, run.Name, measure.FeetInchesText(run.Length),
+					measure.FeetInchesText(measure.Length(c.least)), measure.FeetInchesText(measure.Length(c.longest)))})
+		}
+	}
+	return found
+}
+
+// cut makes the pieces and puts the lanes side by side into boards.
+func (a *answer) cut(r Rules, priced bool) {
+	p := &a.plan
+	at := make([]int, len(a.runs))
+	for i := range a.runs {
+		at[i] = len(p.Pieces)
+		p.Pieces = append(p.Pieces, pieces(&a.runs[i])...)
+	}
+	if len(a.rack) == 0 {
+		return
+	}
+	for i := range a.lanes {
+		l := &a.lanes[i]
+		slices.SortStableFunc(l.pieces, func(x, y key) int { return cmp.Compare(at[x.run]+x.place, at[y.run]+y.place) })
+	}
+	slices.SortStableFunc(a.lanes, func(x, y lane) int {
+		return cmp.Compare(at[x.pieces[0].run]+x.pieces[0].place, at[y.pieces[0].run]+y.pieces[0].place)
+	})
+	w := sawyer{shop: a.shop, rack: a.rack, rules: r, priced: priced, plan: p, open: map[int]int{}, taken: make([]int, len(a.shop.kinds))}
+	for i := range a.lanes {
+		w.saw(&a.lanes[i], at)
+	}
+	w.finish()
+}
+
+func (a *answer) unserved() finding.List {
+	var found finding.List
+	type group struct {
+		n     int
+		first *Piece
+	}
+	var all []group
+	seen := map[int]int{}
+	k := 0
+	for i := range a.runs {
+		for range a.runs[i].Pieces {
+			p := &a.plan.Pieces[k]
+			k++
+			if p.Board >= 0 || len(a.rack) == 0 || len(a.shop.classes[a.shop.of[i]].opens) == 0 {
+				continue
+			}
+			g, ok := seen[a.shop.of[i]]
+			if !ok {
+				g = len(all)
+				seen[a.shop.of[i]] = g
+				all = append(all, group{first: p})
+			}
+			all[g].n++
+		}
+	}
+	for _, g := range all {
+		found = append(found, finding.Finding{Kind: Out, Cell: g.first.Cell,
+			Text: fmt.Sprintf("%d pieces of %s %s in thick have no board: the counted boards are used up", g.n, g.first.Skin, measure.InchesText(g.first.Thickness))})
+	}
+	return found
+}

@@ -1,0 +1,61 @@
+package stock
+
+import (
+	"fmt"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+)
+
+// pieces is a run's pieces with their marks and ends.
+func pieces(run *lay.Run) []Piece {
+	all := make([]Piece, len(run.Pieces))
+	for i, l := range run.Pieces {
+		p := Piece{
+			Mark:   mark(run, i+1),
+			Strake: run.Name, Skin: run.Skin, Side: run.Side, Place: i + 1, Of: len(run.Pieces), Species: run.Species,
+			Thickness: run.Thick, Width: run.Wide, Length: l, Scarf: run.Scarf, Fore: FeatherInside, Aft: FeatherOutside, Board: -1, Cell: run.Cell,
+		}
+		if run.Feather.OutsideFore() {
+			p.Fore, p.Aft = FeatherOutside, FeatherInside
+		}
+		if i == 0 {
+			p.Fore = Hood
+		}
+		if i == len(all)-1 {
+			p.Aft = Hood
+		}
+		all[i] = p
+	}
+	return all
+}
+
+// mark is a piece's mark: S for strip, P for plank or the skin's own name, the
+// strake, P or S for its side, and its place from the fore end. It does not
+// change when another strake does.
+func mark(run *lay.Run, place int) string {
+	skin := string(run.Skin)
+	switch run.Skin {
+	case hull.Strips:
+		skin = "S"
+	case hull.Planks:
+		skin = "P"
+	}
+	side := "S"
+	if run.Side == hull.Port {
+		side = "P"
+	}
+	return fmt.Sprintf("%s%s-%s-%d", skin, run.Name, side, place)
+}
+
+// slants is how many ends of a piece are scarfed.
+func (p *Piece) slants() int {
+	n := 0
+	if p.Fore != Hood {
+		n++
+	}
+	if p.Aft != Hood {
+		n++
+	}
+	return n
+}

@@ -1,0 +1,42 @@
+package stock
+
+import (
+	"cmp"
+	"slices"
+)
+
+// solve finds the least cost of one part of the yard that it can: many starts
+// bettered a little, and the best half of them more, again and again. Tries is
+// how many moves in all. Where not even one start reaches, ok is false.
+func (s *search) solve(best *layout, tries, starts int, enough money) bool {
+	var all []*layout
+	for k := range 4 * starts {
+		if len(all) == starts || k > starts && len(all) > 0 {
+			break
+		}
+		l := &layout{}
+		if s.start(l, 8) {
+			all = append(all, l)
+		}
+	}
+	if len(all) == 0 {
+		return false
+	}
+	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
+	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
+	stages := 0
+	for n := len(all); n > 0; n /= 2 {
+		stages++
+	}
+	heat := m.dear
+	for n := len(all); n > 0; n /= 2 {
+		slices.SortStableFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
+		all = all[:n]
+		for _, l := range all {
+			m.improve(l, tries/stages/n, heat, enough)
+		}
+		heat /= 2
+	}
+	*best = *all[0]
+	return true
+}

@@ -1,0 +1,35 @@
+package stock
+
+import (
+	"strakebook/calc/measure"
+)
+
+// summarize adds the plan up.
+func (a *answer) summarize(r Rules, priced bool) {
+	p := &a.plan
+	s := &p.Summary
+	s.Bound = a.bound.value()
+	s.Pieces, s.Boards, s.Priced = len(p.Pieces), len(p.Cuts), priced
+	for _, piece := range p.Pieces {
+		s.Used += piece.Length
+		s.NetFeet += measure.BoardFeet(piece.Thickness.Inches() * piece.Width.Inches() * piece.Length.Feet() / 12)
+		if piece.Board < 0 {
+			s.Unserved++
+		}
+	}
+	for _, c := range p.Cuts {
+		s.Bought += c.Board.Length.Value
+		s.BoardFeet += c.Board.Feet(r)
+		s.Spent += c.Cost
+	}
+	if priced {
+		s.Cost = s.Spent
+	}
+	if served := s.Unserved == 0; served && s.BoardFeet > 0 && s.NetFeet > 0 {
+		s.WasteOfBought = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.BoardFeet)
+		s.WasteOnNet = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.NetFeet)
+	}
+	if s.Unserved > 0 || len(p.Cuts) == 0 {
+		s.Bound = 0
+	}
+}

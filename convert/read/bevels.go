@@ -34,7 +34,7 @@ func (r *reader) bevels(t *stationTable) {
 	for _, row := range t.lines {
 		label := t.label(row)
 		switch {
-		case r.summary(label):
+		case r.sums(t, row):
 			r.summarised(t, row)
 			continue
 		case r.words.has(label, "along"):

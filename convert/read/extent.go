@@ -48,15 +48,25 @@ func (r *reader) extent(t *stationTable) {
 				return // the words of what comes next
 			case r.words.has(label, "waterline", "buttock") && strings.ContainsAny(label, "0123456789") && len(label) < 20:
 				t.lines = append(t.lines, row) // a line whose figures are all blank
+			default:
+				if blank++; blank > gapRows { // a remark is no bridge to what stands beyond
+					return
+				}
+				continue
 			}
-		case others > figures, blank > 0 && label == "" && len(t.lines) > 0 && figures*2 < len(t.names):
-			return
+		case others > figures, blank > 0 && len(t.lines) > 0 && r.lineMeaning(label) == "" && (figures*2 < len(t.names) || r.allLines(t)):
+			return // of a table beside
 		default:
 			t.lines = append(t.lines, row)
 			titled = false
 		}
 		blank = 0
 	}
+}
+
+// allLines says that every line so far is named as a line of the hull.
+func (r *reader) allLines(t *stationTable) bool {
+	return !slices.ContainsFunc(t.lines, func(row int) bool { return r.lineMeaning(t.label(row)) == "" && !r.sums(t, row) })
 }
 
 // count is how many figures, other words and units a row holds under the names.
@@ -209,6 +219,12 @@ func (r *reader) block(label string) string {
 		if digit(w[0]) {
 			return ""
 		}
+		if slices.Contains(unitTokens, w) {
+			known++
+		}
+	}
+	if 2*known < len(t) {
+		return "" // a remark
 	}
 	return view
 }
@@ -228,7 +244,7 @@ func (t *stationTable) labelColumns() []int {
 	other := grid{t.page, !t.turned}
 	var all []int
 	empty := 0
-	for col := t.left - 1; col >= 1 && empty < 2 && len(all) < 6; col-- {
+	for col := t.left - 1; col >= 1 && empty < 2 && len(all) < 6 && (empty == 0 || len(all) == 0); col-- {
 		here := 0
 		for _, row := range other.between(col, t.head+1, last) {
 			if c := t.see(row, col); c.Kind == sheet.Text && len(c.Text) <= 60 && !sentence(c.Text) || c.Kind == sheet.Number {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -68,6 +69,8 @@ func drawJob(rnd *rand.Rand) cleanJob {
 		j.stations = append(j.stations, fmt.Sprint(i))
 		j.at = append(j.at, spacing*measure.Length(i))
 	}
+	j.nameStations(rnd)
+	n = len(j.stations)
 	if rnd.IntN(3) == 0 {
 		j.at = nil
 	}
@@ -111,6 +114,26 @@ func drawJob(rnd *rand.Rand) cleanJob {
 	}
 	j.drawPlanking(rnd, n)
 	return j
+}
+
+// nameStations doubles the stations at the bow, marks the one amidships, and adds
+// a transom, as many a designer does.
+func (j *cleanJob) nameStations(rnd *rand.Rand) {
+	n := len(j.stations)
+	if rnd.IntN(5) == 0 {
+		j.stations = slices.Insert(j.stations, 1, "0.5")
+		j.at = slices.Insert(j.at, 1, j.at[1]/2)
+	}
+	if rnd.IntN(6) == 0 {
+		j.stations[len(j.stations)/2] = "X"
+	}
+	if rnd.IntN(5) == 0 {
+		j.stations = append(j.stations, []string{"Transom", "Stern"}[rnd.IntN(2)])
+		j.at = append(j.at, j.at[len(j.at)-1]+j.at[len(j.at)-1]/measure.Length(2*n)/measure.Inch*measure.Inch+measure.Inch)
+		if j.metric {
+			j.at[len(j.at)-1] = j.at[len(j.at)-2] + 120*measure.Millimetre
+		}
+	}
 }
 
 // drawPlanking draws up the bevels, strakes and boards.

@@ -14,13 +14,15 @@ import (
 // laidOut is a clean job as one builder lays it out: the sheets, and what stands
 // in which cell.
 type laidOut struct {
-	job     cleanJob
-	rnd     *rand.Rand
-	book    *sheet.Book
-	how     []string // what was chosen, to tell a failure by
-	lengths map[source.Cell]wanted
-	angles  map[source.Cell]wantedAngle
-	levels  map[source.Cell]measure.Length // by the label's place, where it is told
+	job      cleanJob
+	rnd      *rand.Rand
+	book     *sheet.Book
+	settings string   // what Settings say of bare numbers, "" for nothing
+	lacking  bool     // it does not say all that reading needs
+	how      []string // what was chosen, to tell a failure by
+	lengths  map[source.Cell]wanted
+	angles   map[source.Cell]wantedAngle
+	levels   map[source.Cell]measure.Length // by the label's place, where it is told
 }
 
 // wanted is what a cell of the offsets stands for.
@@ -84,6 +86,13 @@ func hands(metric bool) []hand {
 		{"inches as fractions", "inches", number(measure.InInches, "# ?/?")},
 		{"inches as words", "inches", words(measure.InchesText)},
 		{"decimal feet", "feet", number(measure.InFeet, "")},
+		{"eighths turned into dates", "", func(l measure.Length) sheet.Cell {
+			feet, inches, eighths := l/measure.Foot, l%measure.Foot/measure.Inch, l%measure.Inch/measure.Eighth
+			if feet < 1 || feet > 12 || inches < 1 || l%measure.Eighth != 0 {
+				return plainText(measure.EighthsText(l))
+			}
+			return dateCell(fmt.Sprintf("20%02d-%02d-%02d", eighths, feet, inches))
+		}},
 	}
 }
 
@@ -95,6 +104,12 @@ func layOut(seed uint64) *laidOut {
 	l.offsets()
 	if rnd.IntN(2) == 0 {
 		l.bevels()
+	}
+	if l.settings != "" {
+		s := l.sheetNamed("Settings")
+		for i, t := range []string{"Setting", "Value", "bare numbers", l.settings} {
+			s.Set(1+i/2, 1+i%2, plainText(t))
+		}
 	}
 	if rnd.IntN(2) == 0 {
 		l.strakes()
@@ -108,7 +123,10 @@ func layOut(seed uint64) *laidOut {
 	return l
 }
 
-func (l *laidOut) say(what string, args ...any) { l.how = append(l.how, fmt.Sprintf(what, args...)) }
+func (l *laidOut) say(what string, args ...any) {
+	l.how = append(l.how, fmt.Sprintf(what, args...))
+	l.lacking = l.lacking || strings.Contains(l.how[len(l.how)-1], "dates")
+}
 
 func (l *laidOut) one(of ...string) string { return of[l.rnd.IntN(len(of))] }
 
@@ -161,6 +179,14 @@ func (l *laidOut) offsets() {
 	all := hands(l.job.metric)
 	h := all[l.rnd.IntN(len(all))]
 	l.say("offsets in %s", h.name)
+	if h.unit != "" && h.unit != "ft-in-8ths" && l.maybe(4) {
+		l.say("unit left to Settings")
+		if l.settings = strings.TrimSuffix(h.unit, "etres"); l.maybe(3) {
+			l.settings, l.lacking = "", true
+			l.say("which do not say")
+		}
+		h.unit = ""
+	}
 	switch l.rnd.IntN(8) {
 	case 0:
 		l.long(h)
@@ -183,6 +209,9 @@ func (l *laidOut) offsets() {
 
 // stationHead is a station's name as it heads its column.
 func stationHead(style int, name string) sheet.Cell {
+	if name == "X" || len(name) > 4 {
+		return plainText(name)
+	}
 	switch style {
 	case 1:
 		return plainText("Sta. " + name)
@@ -333,6 +362,13 @@ func (l *laidOut) lines(b board, row, labels, form int, h hand, lines []cleanLin
 			row++
 		}
 	}
+	if l.maybe(5) {
+		b.set(row, labels-1, plainText(l.one("Sectional area", "Total", "Max")))
+		for i := range l.job.stations {
+			b.set(row, labels+i, plainFigures(100+float64(7*i), ""))
+		}
+		row++
+	}
 	if l.maybe(4) {
 		b.set(row+1, 0, plainText(l.one("Deck is to the underside of the covering board.", "Diagonals are not given", "Ask about station 3")))
 	}
@@ -395,7 +431,21 @@ func (l *laidOut) long(h hand) {
 
 // bevels lays out the table of bevels.
 func (l *laidOut) bevels() {
-	b := board{sheet: l.sheetNamed(l.one("Bevels", "Sheet2")), top: 2 + l.rnd.IntN(4), left: 1 + l.rnd.IntN(3)}
+	var b board
+	switch first := l.book.Sheets[0]; l.rnd.IntN(4) {
+	case 0:
+		l.say("bevels below")
+		b = board{sheet: first, top: len(first.Rows) + 3 + l.rnd.IntN(3), left: 1 + l.rnd.IntN(3)}
+	case 1:
+		l.say("bevels beside")
+		right := 0
+		for _, row := range first.Rows {
+			right = max(right, len(row))
+		}
+		b = board{sheet: first, top: 2 + l.rnd.IntN(4), left: right + 2 + l.rnd.IntN(3)}
+	default:
+		b = board{sheet: l.sheetNamed(l.one("Bevels", "Sheet2")), top: 2 + l.rnd.IntN(4), left: 1 + l.rnd.IntN(3)}
+	}
 	b.sheet.Set(b.top-1, b.left, plainText(l.one("Bevels in degrees off square", "Bevels, degrees")))
 	for i, head := range []string{"Plank", "Edge"} {
 		b.set(0, i, plainText(head))

@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -44,7 +45,7 @@ func (r *reader) linesOf(t *stationTable) []tableLine {
 			continue
 		}
 		l := r.labelled(t, row, carried, before)
-		if r.summary(l.line.Name) {
+		if r.sums(t, row) {
 			r.summarised(t, row)
 			continue
 		}
@@ -290,9 +291,12 @@ func (r *reader) viewsAsked(lines []tableLine) {
 	}
 }
 
-func (r *reader) summary(label string) bool {
-	m, _ := r.words.first(label)
-	return m == "summary"
+// sums says that a row is the table's own summary: one of its labels is.
+func (r *reader) sums(t *stationTable, row int) bool {
+	return slices.ContainsFunc(t.labels, func(col int) bool {
+		m, _ := r.words.first(text(t.see(row, col)))
+		return m == "summary"
+	})
 }
 
 // summarised notes a row of the table's own sums, which is left.

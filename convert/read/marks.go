@@ -58,7 +58,7 @@ func (r *reader) marks(t *stationTable) {
 	hung := t.kind == "marks" && hungText.MatchString(words)
 	var all []hull.SeamMarks
 	for _, row := range t.lines {
-		if r.summary(t.label(row)) {
+		if r.sums(t, row) {
 			r.summarised(t, row)
 			continue
 		}

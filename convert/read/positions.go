@@ -27,11 +27,14 @@ func (r *reader) positionsOf(t *stationTable, stations []hull.Station, cols []in
 		said, _ = r.formOf(t.page, t.ownWords(), t.caption)
 	}
 	d := decide(weigh(cells), said, r.bare, true)
-	if d.form.Unit == measure.NoUnit && d.form.Notation == measure.Decimal {
+	if d.form.Unit == measure.NoUnit && (d.open || d.form.Notation == measure.Decimal) {
 		d.form.Unit = form.Unit // that of the table around it
 	}
 	if form.Unit == measure.Fractions && !ok {
 		d.form.Unit = r.bare
+	}
+	if d.open = d.open && d.form.Unit == measure.NoUnit; d.open {
+		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, t.left), Text: fmt.Sprintf("the %ss of the stations are numbers without a unit", what)})
 	}
 	d.dates = datesOf([][]sheet.Cell{cells}, d.form)
 	all := make([]source.Reading[measure.Length], len(stations))

@@ -198,6 +198,9 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			}
 			t.cols, t.heads, t.said, t.names, t.left, common = map[string]int{}, map[int]string{}, map[string]measure.Form{}, nil, 0, nil
 		}
+		if last > 0 && col > last+1 && len(t.cols) >= kind.least && t.complete() && (kind.long || r.words.of(p.spread(bottom, col)) == "") {
+			break // what stands beside it
+		}
 		last = col
 		whole, nearest := "", ""
 		for row := top; row <= bottom; row++ {
@@ -267,6 +270,14 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	}
 	if top < bottom && !r.addsBelow(t) {
 		return nil
+	}
+	for t.heads[t.right+1] != "" {
+		t.right++ // headings not known, of the same table
+	}
+	for col := range t.heads {
+		if col > t.right || col < t.left && t.heads[col+1] == "" {
+			delete(t.heads, col) // what stands beside it
+		}
 	}
 	t.caption = r.above(p, top, t.left, t.right)
 	return t
@@ -434,6 +445,8 @@ func (r *reader) body(t *records) {
 			continue
 		case r.unitRow(t, row):
 			continue
+		case blank > 0 && t.kind.long && t.keyed(row) && !r.station(t, row):
+			return // another table
 		case cells == 1 && texts == 1 && len(t.cols) > 2 && (blank > 0 || !t.keyed(row)):
 			if blank > 0 && r.titles(t.first(row)) || r.anyHeadingBelow(t, row) {
 				return // a title of what comes next
@@ -459,6 +472,12 @@ func (t *records) keyed(row int) bool {
 	}
 	col, ok := t.cols[t.kind.need[0]]
 	return ok && filled(t.page.at(row, col))
+}
+
+// station says that a row of a list begins with the name of a station.
+func (r *reader) station(t *records, row int) bool {
+	_, ok := r.stationName(t.page.at(row, t.cols["station"]))
+	return ok
 }
 
 // first is the first text of a row within the table.
@@ -489,7 +508,11 @@ func (r *reader) anyHeading(t *records, row int) bool {
 			continue
 		}
 		cells++
-		if m := r.words.of(t.page.at(row, col)); m != "" && m != "summary" && m != "transom" {
+		c := t.page.at(row, col)
+		if c.Kind == sheet.Number || c.Kind == sheet.Text && len(measure.Notations(c.Text)) > 0 {
+			return false // headings hold no figures
+		}
+		if m := r.words.of(c); m != "" && m != "summary" && m != "transom" {
 			n++
 		}
 	}

@@ -29,11 +29,6 @@ var (
 		Why:    "Fairness and lengths need true spacing; uneven spacing taken as even looks like a wrong offset.",
 		Remedy: "add a row of positions, or set \"station spacing\"",
 	}
-	StationOff = &finding.Kind{
-		Code: "station-off", Severity: finding.Warning, Title: "whole station off the curves",
-		Why:    "When most lines jump the same way at one station, the station is in the wrong place or its column is shifted: the figures may each be right.",
-		Remedy: "check the station's position and that its column has not slipped a row",
-	}
 )
 
 // What the checks of offsets find.

@@ -15,7 +15,7 @@ func checkStations(o Offsets) finding.List {
 	var found finding.List
 	seen := map[string]Station{}
 	last := source.Reading[measure.Length]{}
-	placed := 0
+	placed, step := 0, wholeStep(o)
 	for i, s := range o.Stations {
 		if first, twice := seen[s.Name]; twice && s.Name != "" {
 			found = append(found, finding.Finding{Kind: StationRepeated, Cell: s.Cell, Reads: s.Name,
@@ -31,7 +31,7 @@ func checkStations(o Offsets) finding.List {
 			}
 			last = s.At
 		}
-		found = append(found, checkRun(o, i)...)
+		found = append(found, checkRun(o, i, step)...)
 	}
 	if placed < len(o.Stations) {
 		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
@@ -40,15 +40,16 @@ func checkStations(o Offsets) finding.List {
 	return found
 }
 
-// checkRun looks for whole-number stations left out just before station i.
-func checkRun(o Offsets, i int) finding.List {
+// checkRun looks for whole-number stations left out just before station i, in a
+// run of stations that go up by so much.
+func checkRun(o Offsets, i int, step float64) finding.List {
 	if i == 0 {
 		return nil
 	}
 	a, okA := number(o.Stations[i-1].Name)
 	b, okB := number(o.Stations[i].Name)
 	switch {
-	case !okA || !okB || wholeStep(o) != 1:
+	case !okA || !okB || step != 1:
 		return nil
 	case b < a:
 		if o.Stations[i].At.OK() {

@@ -110,7 +110,7 @@ func (o Offsets) decision(e Report, d Decision, line, station int) (v source.Rea
 		return v, "the builder's own", true
 	}
 	for _, doubt := range e.Doubts {
-		if doubt.Line != line || doubt.Station != station {
+		if doubt.Reads.Cell != d.Cell {
 			continue
 		}
 		if w, ok := doubt.Take(); ok {

@@ -27,36 +27,41 @@ type LineReport struct {
 
 // checked is a table with what was made of it, for its findings.
 type checked struct {
-	o         Offsets
+	whole     // whole stations and lines put where they would be fair
 	rows      []fair.Row
 	judged    fair.Judged
 	withdrawn map[fair.Spot]bool
 }
 
-// checkFairness finds the values that spoil their lines, the lines that are not
-// fair, and the stations at which most lines jump the same way.
+// checkFairness finds the stations and lines wrong as a whole, the values that
+// spoil their lines, and the lines that are not fair.
 func checkFairness(o Offsets, r Rules) Report {
-	rows := o.rows(positions(o))
-	c := checked{o, rows, fair.Judge(rows, r.Fair, newSight(o, rows)), map[fair.Spot]bool{}}
+	w, found := misplaced(o, positions(o), r)
+	rows := w.o.rows(w.x)
+	c := checked{w, rows, fair.Judge(rows, r.Fair, newSight(w.o, rows)), map[fair.Spot]bool{}}
 	for _, f := range c.judged.Flags {
 		c.withdrawn[f.Spot] = true
 	}
-	off := offStations(o, rows, c.judged.Scale)
-	e := Report{Scale: c.judged.Scale, Doubts: append(c.impossible(), c.jumps(off)...)}
-	for _, k := range off {
-		e.Found = append(e.Found, finding.Finding{Kind: StationOff, Cell: o.Stations[k].Cell,
-			Text: fmt.Sprintf("most lines jump the same way at station %s", o.Stations[k].Name), Reads: o.Stations[k].At.Text})
+	e := Report{Scale: c.judged.Scale, Found: append(found, c.unfair()...), Doubts: append(c.impossible(), c.jumps()...)}
+	e.Found = append(e.Found, c.valleys()...)
+	for i := range e.Doubts {
+		d := &e.Doubts[i]
+		e.Found = append(e.Found, d.Finding(c.o))
+		d.Line = c.lines[d.Line]
 	}
-	e.Found = append(e.Found, c.unfair(off)...)
-	if len(off) == 0 {
-		e.Found = append(e.Found, c.valleys()...)
+	e.Lines = make([]LineReport, len(o.Lines))
+	for i, l := range c.reports() {
+		for k, v := range o.Lines[c.lines[i]].Values {
+			l.Cells[k] = v.Cell
+		}
+		e.Lines[c.lines[i]] = l
 	}
-	for _, d := range e.Doubts {
-		e.Found = append(e.Found, d.Finding(o))
-	}
-	e.Lines = c.reports()
 	return e
 }
+
+// touched says that nothing is said of a station's figures: they were moved as a
+// whole.
+func (c checked) touched(station int) bool { return slices.Contains(c.stations, station) }
 
 // impossible is the half-breadths no hull can have: less than nothing, or nothing
 // inside a line. A negative one is judged without its sign.
@@ -67,7 +72,7 @@ func (c checked) impossible() []Doubt {
 		for k, v := range l.Values {
 			d := Doubt{Line: i, Station: k, Reads: v, Sure: true}
 			switch {
-			case l.View != HalfBreadth || !v.OK():
+			case l.View != HalfBreadth || !v.OK() || c.touched(k):
 				continue
 			case v.Value < 0:
 				d.Kind = OffsetNegative
@@ -90,12 +95,12 @@ func (c checked) impossible() []Doubt {
 	return all
 }
 
-// jumps is the values not believed, away from stations that are off as a whole.
-func (c checked) jumps(off []int) []Doubt {
+// jumps is the values not believed.
+func (c checked) jumps() []Doubt {
 	var all []Doubt
 	for _, f := range c.judged.Flags {
 		v := c.o.Lines[f.Row].Values[f.At]
-		if nearAny(off, f.At) || v.Value < 0 && c.o.Lines[f.Row].View == HalfBreadth {
+		if c.touched(f.At) || v.Value < 0 && c.o.Lines[f.Row].View == HalfBreadth {
 			continue
 		}
 		d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: v, Faired: c.o.length(f.Says.Value), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
@@ -107,23 +112,17 @@ func (c checked) jumps(off []int) []Doubt {
 
 // unfair is the stretches that no single value explains. Heights are left out: a
 // rabbet's forefoot and a buttock's ends turn as sharply as a corner.
-func (c checked) unfair(off []int) finding.List {
+func (c checked) unfair() finding.List {
 	var found finding.List
 	for _, g := range c.judged.Regions {
 		l := c.o.Lines[g.Row]
-		if l.View == Height || nearAny(off, g.From) || nearAny(off, g.To) {
+		if l.View == Height || c.touched(g.From) || c.touched(g.To) {
 			continue
 		}
 		found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
 			Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), c.o.Stations[g.From].Name, c.o.Stations[g.To].Name)})
 	}
 	return found
-}
-
-// nearAny says that a place is one of the stations or within two of it, where a
-// station off its place makes its neighbours look wrong.
-func nearAny(stations []int, at int) bool {
-	return slices.ContainsFunc(stations, func(s int) bool { return at >= s-2 && at <= s+2 })
 }
 
 // length is a number of steps as a length, to the table's resolution.
@@ -135,52 +134,6 @@ func (o Offsets) length(steps float64) measure.Length {
 func (o Offsets) fill(i, k int) (measure.Length, bool) {
 	v, ok := fair.Fill(o.row(i, positions(o)), k)
 	return o.length(v), ok
-}
-
-// offStations is the stations at which at least three lines, and three in five
-// of those that have a figure there, jump the same way.
-func offStations(o Offsets, rows []fair.Row, scale float64) []int {
-	up, down, have := make([]int, len(o.Stations)), make([]int, len(o.Stations)), make([]int, len(o.Stations))
-	for _, row := range rows {
-		off, gauge, ok := fair.Departures(row)
-		for k := range off {
-			if !ok[k] {
-				continue
-			}
-			have[k]++
-			switch z := off[k] / gauge[k] / scale; {
-			case z > 6:
-				up[k]++
-			case z < -6:
-				down[k]++
-			}
-		}
-	}
-	var all []int
-	if len(have) < 9 {
-		return nil // a station off its place spoils its neighbours' curves too: too few are left
-	}
-	for k := range have {
-		if n := max(up[k], down[k]); n >= 3 && 5*n >= 3*have[k] {
-			all = append(all, k)
-		}
-	}
-	// Neighbours of a station off its place jump the other way: the middle of a run is the one.
-	return middles(all)
-}
-
-// middles is the middle of each run of neighbouring places.
-func middles(places []int) []int {
-	var all []int
-	for i := 0; i < len(places); {
-		j := i
-		for j+1 < len(places) && places[j+1] == places[j]+1 {
-			j++
-		}
-		all = append(all, places[(i+j)/2])
-		i = j + 1
-	}
-	return all
 }
 
 // valleys looks for hollows in half-breadths along each waterline, the values
@@ -195,7 +148,7 @@ func (c checked) valleys() finding.List {
 		}
 		row := fair.Row{X: rows[i].X, Y: rows[i].Y, Given: slices.Clone(rows[i].Given)}
 		for k := range row.Given {
-			row.Given[k] = row.Given[k] && !c.withdrawn[fair.Spot{Row: i, At: k}]
+			row.Given[k] = row.Given[k] && !c.withdrawn[fair.Spot{Row: i, At: k}] && !c.touched(k)
 		}
 		for _, v := range fair.Valleys(row, 2) {
 			if end, ok := endExplains(row, v); ok {
@@ -222,7 +175,9 @@ func (c checked) reports() []LineReport {
 		clean := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
 		found := 0
 		for k := range clean.Given {
-			if c.withdrawn[fair.Spot{Row: i, At: k}] {
+			if c.touched(k) {
+				clean.Given[k] = false
+			} else if c.withdrawn[fair.Spot{Row: i, At: k}] {
 				clean.Given[k] = false
 				found++
 			}

@@ -99,7 +99,7 @@ func (r *Rules) Settings() []setting.Setting {
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
 	checks := []*finding.Kind{
-		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff,
+		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationSlipped, LineSwapped,
 		OffsetGap, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
 		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd,
 	}

@@ -37,7 +37,7 @@ func Neighbours(runs []Run, r Rules) [][]Neighbour {
 			}
 			places := b.Order - a.Order
 			if places > Reach {
-				break // the runs of a skin and side stand in order
+				continue
 			}
 			apart, rule := r.Apart(a.Skin, places, max(a.Scarf, b.Scarf))
 			if bay := r.SameBay(a.Skin, places); apart > 0 || bay {

@@ -5,13 +5,13 @@ import "math/bits"
 // bin is a stick begun: a lane that pieces are cut from. One with no pieces is a
 // hole to be used again.
 type bin struct {
-	stick       int32
-	count       int32
-	scarfed     int32 // pieces with a scarfed end
-	slants      int32 // scarfed ends of its pieces
-	sum         int64 // of its pieces, each with a kerf
-	wide, thick int64 // of its widest and its thickest piece
-	shared      int64 // saved by each slanted cut that two pieces share
+	stick   int32
+	count   int32
+	scarfed int32 // pieces with a scarfed end
+	slants  int32 // scarfed ends of its pieces
+	sum     int64 // of its pieces, each with a kerf
+	form          // of its pieces together
+	shared  int64 // saved by each slanted cut that two pieces share
 }
 
 // used is what a bin's pieces take, slanted cuts shared where the yard shares
@@ -26,14 +26,14 @@ func (b *bin) with(need, shared int64, slants int32) int64 {
 		}
 		return b.sum - b.shared*int64(max(0, min(b.scarfed-1, b.slants/2)))
 	}
-	if b.count == 0 || b.shared == 0 || shared == 0 {
+	if b.count == 0 || b.shared == 0 || shared != b.shared {
 		return b.sum + need
 	}
 	scarfed := b.scarfed
 	if slants > 0 {
 		scarfed++
 	}
-	return b.sum + need - min(b.shared, shared)*int64(max(0, min(scarfed-1, (b.slants+slants)/2)))
+	return b.sum + need - b.shared*int64(max(0, min(scarfed-1, (b.slants+slants)/2)))
 }
 
 // lumber is the boards begun: what changes while the search goes on.
@@ -124,21 +124,21 @@ func (s *search) put(l int64, slants int32, c *class, sigma float64) int32 {
 	for i := s.roomy(c.pool, 0); i >= 0; i = s.roomy(c.pool, i+1) {
 		b := &bins[i]
 		then := b.sum + need
-		if b.shared > 0 && c.shared > 0 {
+		if b.shared > 0 {
 			then = b.with(need, c.shared, slants)
 		}
-		if then > top {
+		if then > top || !c.agrees(b.species) {
 			continue
 		}
 		st := &s.sticks[b.stick]
 		spent := value(st.hold - b.used() - s.kerf)
-		if st.hold >= then && st.serves(c.wide, c.thick) {
+		if st.hold >= then && st.serves(&c.form) {
 			over := st.hold - then
 			offer(spent-value(over-s.kerf), over, int32(i), b.stick)
 		}
 		for _, k := range c.opens {
 			t := &s.sticks[k]
-			if t.hold <= st.hold || t.hold < then || !t.serves(b.wide, b.thick) || !s.canOpen(k) {
+			if t.hold <= st.hold || t.hold < then || !t.serves(&b.form) || !s.canOpen(k) {
 				continue
 			}
 			over := t.hold - then
@@ -205,8 +205,10 @@ func (b *bin) add(need int64, slants int32, c *class) {
 		b.scarfed++
 	}
 	b.sum += need
-	b.wide, b.thick = max(b.wide, c.wide), max(b.thick, c.thick)
-	b.shared = min(b.shared, c.shared)
+	b.cover(&c.form)
+	if b.shared != c.shared {
+		b.shared = 0 // one cut serves only scarfs that are alike
+	}
 }
 
 // hole is the place of a bin not in use.
@@ -242,7 +244,7 @@ func (s *search) take(l int64, slants, at int32, c *class) {
 	used := b.used()
 	for _, k := range s.pools[c.pool].sticks {
 		t := &s.sticks[k]
-		if t.cost < best && t.hold >= used && t.serves(b.wide, b.thick) && s.canOpen(k) {
+		if t.cost < best && t.hold >= used && t.serves(&b.form) && s.canOpen(k) {
 			best, to = t.cost, k
 		}
 	}

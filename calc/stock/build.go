@@ -14,6 +14,7 @@ import (
 type shop struct {
 	yard
 	needs []need
+	named []string // species, by their numbers less one
 	of    []int    // class of each run
 	kinds [][]int  // rows of the rack of each kind of board
 	first []int    // of those rows, the first
@@ -33,7 +34,7 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 			k = len(h.needs)
 			seen[n] = k
 			h.needs = append(h.needs, n)
-			h.classes = append(h.classes, class{wide: int64(n.wide), thick: int64(n.thick + r.Dressing), scarf: int64(n.scarf), shared: int64(n.sharing(r)), least: int64(n.least)})
+			h.classes = append(h.classes, class{form: form{int64(n.wide), int64(n.thick + r.Dressing), h.species(n.species)}, scarf: int64(n.scarf), shared: int64(n.sharing(r)), least: int64(n.least)})
 		}
 		h.of[i] = k
 	}
@@ -52,6 +53,19 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 	h.trueJoint = inMoney(r.JointCost)
 	h.joint = h.trueJoint + dearest/5000 // of equals, the fewest joints
 	return h
+}
+
+// species is the number of a species; 0 where none is named.
+func (h *shop) species(name string) int32 {
+	if name == "" {
+		return 0
+	}
+	k := slices.Index(h.named, name)
+	if k < 0 {
+		k = len(h.named)
+		h.named = append(h.named, name)
+	}
+	return int32(k + 1)
 }
 
 // anyBoard is what pieces are cut from where there is no rack: a board of the
@@ -116,7 +130,7 @@ func (h *shop) offerSticks(rack []Board, r Rules) {
 			for _, s := range h.sound[k] {
 				z.sticks = append(z.sticks, len(h.sticks))
 				share := float64(z.cost) / float64(lanes) * (float64(s.to-s.from) / float64(all))
-				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(share)), wide: wide, thick: int64(b.Thickness.Value)})
+				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(share)), form: form{wide, int64(b.Thickness.Value), h.species(species(b.Species))}})
 			}
 			h.sizes = append(h.sizes, z)
 		}

@@ -29,6 +29,9 @@ func (s *search) offers(c *class, sigma float64, copies int) {
 	most := c.longest + s.kerf - c.least
 	for i := s.roomy(c.pool, 0); i >= 0; i = s.roomy(c.pool, i+1) {
 		b := &bins[i]
+		if !c.agrees(b.species) {
+			continue
+		}
 		two := b.with(s.kerf, c.shared, 2)
 		if two > most+s.kerf {
 			continue
@@ -39,12 +42,12 @@ func (s *search) offers(c *class, sigma float64, copies int) {
 		if over := st.hold - b.used() - s.kerf; over >= p.least {
 			spent = money(worth * float64(over))
 		}
-		if st.hold-two >= c.least && st.serves(c.wide, c.thick) {
+		if st.hold-two >= c.least && st.serves(&c.form) {
 			s.offered = append(s.offered, offer{st.hold - two, st.hold - one, spent})
 		}
 		for _, k := range c.opens {
 			t := &s.sticks[k]
-			if t.hold <= st.hold || t.hold-two < c.least || !t.serves(b.wide, b.thick) || !s.canOpen(k) {
+			if t.hold <= st.hold || t.hold-two < c.least || !t.serves(&b.form) || !s.canOpen(k) {
 				continue
 			}
 			s.offered = append(s.offered, offer{t.hold - two, t.hold - one, t.cost - st.cost + s.scarcity(t.rare-st.rare) + spent})

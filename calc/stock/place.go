@@ -36,8 +36,8 @@ func (c *Cut) place(from measure.Length, pieces []Piece, shared []measure.Length
 	first := len(c.From)
 	for i := first; i < len(c.Pieces); i++ {
 		p := &pieces[c.Pieces[i]]
-		n, save := p.slants(), min(before, shared[i-first])
-		joined := i > first && free > 0 && n > 0 && save > 0
+		n, save := p.slants(), shared[i-first]
+		joined := i > first && free > 0 && n > 0 && save > 0 && save == before
 		if joined {
 			at -= save
 			n--

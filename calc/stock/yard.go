@@ -35,19 +35,17 @@ type size struct {
 // stick is one lane of one sound stretch of a size: what pieces are cut from
 // one after another.
 type stick struct {
-	size  int
-	hold  int64 // pieces may come to this, each with a kerf after it
-	cost  money // its share of its board
-	rare  money // what it is worth beyond its cost where boards of its kind are counted
-	wide  int64 // widest and thickest piece it gives
-	thick int64
+	size int
+	hold int64 // pieces may come to this, each with a kerf after it
+	cost money // its share of its board
+	rare money // what it is worth beyond its cost where boards of its kind are counted
+	form       // widest and thickest piece it gives, and its species
 }
 
 // class is pieces that the same boards serve alike.
 type class struct {
 	pool    int
-	wide    int64 // in a board's width
-	thick   int64 // in a board's thickness
+	form    // in a board's width and thickness
 	scarf   int64
 	shared  int64 // saved where two pieces share one slanted cut
 	least   int64 // shortest piece allowed
@@ -102,8 +100,26 @@ type yard struct {
 // copies is how many strakes a timber stands for.
 func (t *timber) copies() int { return len(t.runs) }
 
-// serves says that a class's pieces may be cut from a stick.
-func (s *stick) serves(wide, thick int64) bool { return s.wide >= wide && s.thick >= thick }
+// form is a size across and a species; species 0 is any.
+type form struct {
+	wide, thick int64
+	species     int32
+}
+
+// serves says that pieces of a form may be cut from a stick.
+func (s *stick) serves(f *form) bool {
+	return s.wide >= f.wide && s.thick >= f.thick && f.agrees(s.species)
+}
+
+// agrees says that a species may be that of a form.
+func (f *form) agrees(species int32) bool {
+	return species == 0 || f.species == 0 || f.species == species
+}
+
+// cover makes a form serve another too.
+func (f *form) cover(o *form) {
+	f.wide, f.thick, f.species = max(f.wide, o.wide), max(f.thick, o.thick), max(f.species, o.species)
+}
 
 // floor is a/b rounded down.
 func floor(a, b int64) int64 {

@@ -14,49 +14,21 @@ import (
 // order of the work: the hull, the bevels, the joints and boards, the scarfs.
 func Work(j Job) (Result, finding.List) {
 	r := Result{Rules: j.Rules}
-	found := offsets(&j, &r)
-	found = append(found, hull.CheckStrakes(j.Strakes, j.Rules.Hull)...)
-	if len(j.Offsets) > 0 && !j.Offsets[0].Fractions {
-		shape, f := hull.Work(j.Offsets[0], nil, j.Rules.Hull, j.Seams...)
-		r.Hull = shape
-		found = append(found, f...)
-	}
+	strakes, found := r.drawHull(&j)
+	found = append(found, hull.CheckStrakes(strakes, j.Rules.Hull)...)
 	for _, b := range j.Bevels {
 		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
-		schedules, f := bevel.Schedules(b, j.Strakes, places(j), r.Hull, j.Rules.Bevel)
+		schedules, f := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)
 		r.Bevels = append(r.Bevels, schedules...)
 		found = append(found, f...)
 	}
-	runs := lay.Runs(j.Strakes, j.Rules.Scarf)
+	runs := lay.Runs(strakes, j.Rules.Scarf)
 	widen(runs, r.Bevels)
 	var f finding.List
 	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
 	return r, append(found, f...)
-}
-
-// offsets checks the tables of offsets, puts in place what was decided of their
-// figures and checks them again: the job is worked with those.
-func offsets(j *Job, r *Result) finding.List {
-	var found finding.List
-	left := j.Decisions
-	for _, o := range j.Offsets {
-		e := hull.Examine(o, j.Rules.Hull)
-		r.Queries = append(r.Queries, e.Queries(o)...)
-		if j.TakeProposals {
-			left = append(left[:len(left):len(left)], e.Proposed(left)...)
-		}
-		now, done, others, f := hull.Decide(o, e, left)
-		if len(done) > 0 {
-			e = hull.Examine(now, j.Rules.Hull)
-		}
-		r.Offsets, r.Decided = append(r.Offsets, now), append(r.Decided, done...)
-		r.Fair, r.Stations = append(r.Fair, e.Lines...), append(r.Stations, e.Stations(now)...)
-		found, left = append(append(found, e.Found...), f...), others
-	}
-	j.Offsets = r.Offsets
-	return append(found, hull.Idle(left)...)
 }
 
 // places is every station whose position the offsets give.

@@ -103,7 +103,7 @@ const steps = 240
 func (f form) outline(x, depth float64) outline {
 	const h, hx = 1e-4, 1e-3
 	here, fore, aft := f.frame(x), f.frame(x-hx), f.frame(x+hx)
-	var o outline
+	var ys, zs []float64
 	for i := range steps + 1 {
 		u := 1 - float64(i)/steps
 		y, z := here.at(u)
@@ -117,11 +117,24 @@ func (f form) outline(x, depth float64) outline {
 		runs := ((yr-yf)*ny + (zr-zf)*nz) / (2 * hx)
 		d := depth * math.Sqrt(1+runs*runs)
 		y, z = y-ny*d, z-nz*d
-		girth := 0.0
-		if i > 0 {
-			girth = o.girth[i-1] + math.Hypot(y-o.y[i-1], z-o.z[i-1])
-		}
-		o.y, o.z, o.girth = append(o.y, y), append(o.z, z), append(o.girth, girth)
+		ys, zs = append(ys, y), append(zs, z)
+	}
+	return cutAt(here.high, ys, zs)
+}
+
+// cutAt is an outline from the height of the sheer down: a surface inside a flare
+// would go on above it, and inside tumblehome stop short of it.
+func cutAt(high float64, y, z []float64) outline {
+	first := 0
+	for first+2 < len(z) && z[first+1] >= high {
+		first++
+	}
+	s := (z[first] - high) / (z[first] - z[first+1]) // below nothing where it is drawn on straight
+	y, z = y[first:], z[first:]
+	y[0], z[0] = y[0]+s*(y[1]-y[0]), high
+	o := outline{y: y, z: z, girth: make([]float64, len(y))}
+	for i := 1; i < len(y); i++ {
+		o.girth[i] = o.girth[i-1] + math.Hypot(y[i]-y[i-1], z[i]-z[i-1])
 	}
 	return o
 }

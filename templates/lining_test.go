@@ -119,22 +119,23 @@ func (s surface) girth() float64 {
 	return most
 }
 
-// run is the length of the line that lies so far down the girth from the sheer.
+// run is the length of the line that lies so far down the girth from the sheer,
+// as far as there is so much: between two outlines the girth runs straight.
 func (s surface) run(down func(outline) float64) float64 {
-	sum, has := 0.0, false
-	var last vector
-	for i, o := range s.line {
-		d := down(o)
-		if d > o.whole() {
-			has = false
-			continue
+	at := func(i int) vector {
+		y, z := s.line[i].down(down(s.line[i]))
+		return vector{s.x[i], y, z}
+	}
+	left := func(i int) float64 { return s.line[i].whole() - down(s.line[i]) }
+	sum := 0.0
+	for i := 1; i < len(s.line); i++ {
+		a, b := left(i-1), left(i)
+		switch {
+		case a >= 0 && b >= 0:
+			sum += at(i).minus(at(i - 1)).long()
+		case a >= 0 || b >= 0:
+			sum += at(i).minus(at(i-1)).long() * max(a, b) / math.Abs(a-b)
 		}
-		y, z := o.down(d)
-		q := vector{s.x[i], y, z}
-		if has {
-			sum += q.minus(last).long()
-		}
-		last, has = q, true
 	}
 	return sum
 }

@@ -10,6 +10,7 @@ import (
 )
 
 // CheckStrakes says what a list of strakes lacks and what in it is unlikely.
+// Strakes that one row stands for are spoken of once.
 func CheckStrakes(strakes []Strake, r Rules) finding.List {
 	var found finding.List
 	type key struct {
@@ -18,16 +19,19 @@ func CheckStrakes(strakes []Strake, r Rules) finding.List {
 		side Side
 	}
 	seen := map[key]Strake{}
-	for _, s := range strakes {
+	for i, s := range strakes {
+		again := i > 0 && s.Cell == strakes[i-1].Cell && s.Cell.Row > 0
 		for _, side := range []Side{BothSides, Port, Starboard} {
-			if first, twice := seen[key{s.Skin, strings.ToLower(s.Name), side}]; twice && (side == s.Side || side == BothSides || s.Side == BothSides) {
+			if first, twice := seen[key{s.Skin, strings.ToLower(s.Name), side}]; twice && (first.Cell != s.Cell || s.Cell.Row == 0) && (side == s.Side || side == BothSides || s.Side == BothSides) {
 				found = append(found, finding.Finding{Kind: StrakeRepeated, Cell: s.Cell, Also: []source.Cell{first.Cell},
 					Reads: s.Name, Text: fmt.Sprintf("%s %q is named twice", s.Skin, s.Name)})
 				break
 			}
 		}
 		seen[key{s.Skin, strings.ToLower(s.Name), s.Side}] = s
-		found = append(found, checkStrake(s)...)
+		if !again {
+			found = append(found, checkStrake(s)...)
+		}
 	}
 	return found
 }

@@ -58,7 +58,9 @@ type lined struct {
 	want     [][]float64 // of parallel strakes: down as if the hull went on
 	bow      endLine
 	stern    endLine
-	edges    [2]*curve // rabbet and sheer, once drawn
+	edges    [2]*curve        // rabbet and sheer, once drawn
+	fair     *curve           // girth by place along the hull, once drawn
+	loose    []measure.Length // of each seam drawn: how far its ends may lie off along it
 	cell     source.Cell
 }
 

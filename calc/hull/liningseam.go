@@ -77,6 +77,7 @@ func (l *lined) hollow(k int, upper, lower float64) measure.Length {
 // and its length that of all.
 func (h *hull) seam(l *lined, j int) Seam {
 	s := Seam{Name: seamName(l.names, j), Points: make([]SeamPoint, len(h.x))}
+	l.loose = append(l.loose, 0)
 	total := 0.0
 	for _, run := range l.runs(j) {
 		var points []point
@@ -104,7 +105,7 @@ func (h *hull) seam(l *lined, j int) Seam {
 		}
 		s.measure(c, h.x)
 	}
-	s.Length = measure.Inches(total)
+	s.Length, s.loose = measure.Inches(total), l.loose[j]
 	return s
 }
 
@@ -153,13 +154,16 @@ func (l *lined) runs(j int) [][]int {
 // of -1 or aft with 1: on the stem, along the rabbet, or at the sheer. It is not
 // ok where it ends at the station or where is not known.
 func (h *hull) end(l *lined, j, k, step int) (point, bool) {
-	o := k + step
-	if !h.has(o) {
-		return point{}, false
-	}
 	e := l.bow
 	if step > 0 {
 		e = l.stern
+	}
+	o := k + step
+	for h.has(o) && l.sections[o] == nil && o != e.first {
+		o += step // a station left empty ends nothing
+	}
+	if !h.has(o) {
+		return point{}, false
 	}
 	if l.by == ByShares {
 		share := float64(j) / float64(len(l.names))
@@ -190,7 +194,8 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 	}
 	switch {
 	case there >= girth && there-girth+l.girth[k]-here > 0:
-		part := (l.girth[k] - here) / (there - girth + l.girth[k] - here)
+		part, loose := h.usedUp(l, k, o, here, there, girth)
+		l.loose[j] += loose
 		return h.edgeAt(l, k, o, part, false)
 	case there < 0:
 		return h.edgeAt(l, k, o, here/(here-there), true)

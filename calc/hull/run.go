@@ -47,23 +47,27 @@ func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 			all = append(all, row)
 			continue
 		}
-		longest := measure.Length(0)
+		longest, loose := measure.Length(0), measure.Length(0)
 		for _, side := range sides {
 			for _, name := range row.Names() {
 				one := row
 				one.Name, one.Side, one.Count = name, side, source.Reading[int]{}
-				longest = max(longest, s.fill(&one, r))
+				run, off := s.fill(&one, r)
+				if run > longest {
+					longest, loose = run, off
+				}
 				all = append(all, one)
 			}
 		}
-		found = append(found, s.typed(row, longest, r)...)
+		found = append(found, s.typed(row, longest, loose, r)...)
 	}
 	return all, found
 }
 
-// typed holds a row's typed length against the longest of its strakes.
-func (s *Shape) typed(row Strake, run measure.Length, r Rules) finding.List {
-	if !row.Length.OK() || run == 0 || (row.Length.Value-run).Abs() <= run.Times(r.LengthWithin/100) {
+// typed holds a row's typed length against the longest of its strakes, which may
+// be so much longer or shorter for the rounding of the table.
+func (s *Shape) typed(row Strake, run, loose measure.Length, r Rules) finding.List {
+	if !row.Length.OK() || run == 0 || (row.Length.Value-run).Abs() <= run.Times(r.LengthWithin/100)+loose {
 		return nil
 	}
 	runs := s.Form.Write(run.Round(measure.Eighth))
@@ -89,14 +93,14 @@ func (s *Shape) sides(row Strake) []Side {
 }
 
 // fill fills in one strake and returns its length on the hull, 0 where that is
-// not known.
-func (s *Shape) fill(one *Strake, r Rules) measure.Length {
+// not known, and how far off it may be for the rounding of the table.
+func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 	lining, k, ok := s.lined(one.Skin, one.Name, one.Side)
 	if !ok || lining.Strakes[k].Length == 0 {
-		return 0
+		return 0, 0
 	}
 	strake := lining.Strakes[k]
-	run := s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
+	run = s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
 		one.Length = source.Is(run.RoundUp(measure.Eighth))
 		one.Length.Cell = one.Cell
@@ -115,7 +119,7 @@ func (s *Shape) fill(one *Strake, r Rules) measure.Length {
 		}
 		one.Width = source.Is(widest.RoundUp(measure.Sixteenth))
 	}
-	return run
+	return run, max(lining.Seams[k].loose, lining.Seams[k+1].loose)
 }
 
 // lined is the lining a strake belongs to and its place there.

@@ -79,6 +79,7 @@ type Seam struct {
 	Length measure.Length
 	Points []SeamPoint // a station each
 	run    *curve
+	loose  measure.Length // how far its ends on the rabbet move along it for a step of the table in the girth
 }
 
 // SeamPoint is where a seam crosses a station.

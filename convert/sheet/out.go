@@ -36,18 +36,18 @@ const (
 
 // Layout is how a sheet we write is laid out and printed.
 type Layout struct {
-	Widths     []float64 // of columns, in characters; 0 for the standard
-	HeadRow    int       // the row of headings: frozen down to here, repeated in print, filtered
-	FilterTo   int       // the last row of the table that is filtered; 0 for none
-	PrintCols  int       // so many columns are printed; 0 for all
-	Landscape  bool
-	A4         bool   // else letter
-	Header     string // printed at the head of every page
-	Footer     string
-	DropDown   []DropDown
-	RowBreaks  []int // a page break after each of these rows
-	TabColour  string
-	ActiveCell string
+	Widths    []float64 // of columns, in characters; 0 for the standard
+	HeadRow   int       // the row of headings: frozen down to here, repeated in print, filtered
+	FilterTo  int       // the last row of the table that is filtered; 0 for none
+	PrintCols int       // so many columns are printed; 0 for all
+	Landscape bool
+	A4        bool   // else letter
+	Header    string // printed at the head of every page
+	Footer    string
+	DropDown  []DropDown
+	RowBreaks []int           // a page break after each of these rows
+	Heights   map[int]float64 // of rows, in points, where they are not their text's
+	Charts    []Chart
 }
 
 // DropDown is a list of words a cell range may hold.

@@ -30,7 +30,7 @@ func millOrder(in Input) *page {
 	total := measure.BoardFeet(0)
 	for _, l := range in.Result.Plan.Order {
 		total += l.Feet
-		p.line(cells([]sheet.Cell{livef(whole(l.Count), "ROUNDUP(%s*(1+%s/100),0)", p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
+		p.line(cells([]sheet.Cell{livef(whole(l.Count), "%s+MAX(0,ROUNDUP(%s*%s/100-0.000000001,0))", p.here("Planned"), p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
 			p.length("Length", l.Length, u, ""),
 			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u)),
 				words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)

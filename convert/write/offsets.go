@@ -68,10 +68,8 @@ func offFair(f hull.LineReport, u measure.Style) []sheet.Cell {
 		c := sheet.Cell{}
 		switch {
 		case i < len(f.Given) && !f.Given[i]:
-		case u == measure.StyleMM:
-			c = number(d.Millimetres(), sheet.Departure)
 		default:
-			c = number(d.Inches()*8, sheet.Departure)
+			c = number(stepsOf(d, u), sheet.Departure)
 		}
 		all = append(all, c)
 	}

@@ -28,19 +28,22 @@ import (
 // text, words (wrapped), long and small (lengths as the yard writes them), whole
 // and number make the cells; a cell left as sheet.Cell{} is blank.
 type page struct {
-	called string   // the sheet's name
-	title  string   // at the head of every page printed, after the name of the job
-	cols   []column // the headings, on the first row
-	rows   [][]sheet.Cell
-	asides map[int]bool // rows that are no line of the table: headings of groups, totals
-	notes  []string     // conventions and remarks, below the table
-	empty  string       // what it says where it has no rows
-	csv    bool         // goes out as a text file too, under its own name
-	wide   bool         // printed across the paper
-	prints int          // so many columns are printed; 0 for all
-	drop   []sheet.DropDown
-	names  []sheet.Name // of its cells, for formulas
-	breaks []int        // a new sheet of paper after each of these rows of the sheet
+	called  string   // the sheet's name
+	title   string   // at the head of every page printed, after the name of the job
+	cols    []column // the headings, on the first row
+	rows    [][]sheet.Cell
+	asides  map[int]bool // rows that are no line of the table: headings of groups, totals
+	notes   []string     // conventions and remarks, below the table
+	empty   string       // what it says where it has no rows
+	csv     bool         // goes out as a text file too, under its own name
+	wide    bool         // printed across the paper
+	hidden  bool
+	prints  int // so many columns are printed; 0 for all
+	drop    []sheet.DropDown
+	names   []sheet.Name // of its cells, for formulas
+	charts  []sheet.Chart
+	heights map[int]float64 // of rows of the sheet, in points
+	breaks  []int           // a new sheet of paper after each of these rows of the sheet
 }
 
 // column is a heading, how many letters wide its column is, and the name by which
@@ -118,13 +121,13 @@ func (p *page) lines() int { return len(p.rows) - len(p.asides) }
 // sheet lays a page out: headings, rows, remarks.
 func (p *page) sheet(in Input) *sheet.Sheet {
 	yard := in.Result.Rules.Yard
-	s := &sheet.Sheet{Name: p.called}
+	s := &sheet.Sheet{Name: p.called, Hidden: p.hidden}
 	var widths []float64
 	for i, c := range p.cols {
 		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
 		widths = append(widths, c.width)
 	}
-	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks,
+	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
 		PrintCols: p.prints, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
 	for i, cells := range p.rows {
 		for c, cell := range cells {

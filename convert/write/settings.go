@@ -68,13 +68,3 @@ func rackMark(b stock.Board, row int) string {
 }
 
 func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }
-
-// priceOf is a board's price as formulas name it.
-func (in Input) priceOf(b stock.Board) string {
-	for i, r := range in.Job.Rack {
-		if r.Cell == b.Cell && r.Mark == b.Mark {
-			return priceName(i)
-		}
-	}
-	return figure(b.Price.Value)
-}

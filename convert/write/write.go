@@ -29,12 +29,14 @@ type Input struct {
 // here.
 func pages(in Input) []*page {
 	list := cutList(in)
-	sticks := boards(in, list)
+	sticks, cards, drawn := boards(in, list), bevels(in), figures(in)
 	all := []*page{
+		pictures(in, drawn),
 		list,
 		millOrder(in),
 		warnings(in),
-		bevels(in),
+		cards,
+		curves(in, cards),
 		scarfs(in),
 		joints(in),
 		sticks,
@@ -42,6 +44,7 @@ func pages(in Input) []*page {
 		fairness(in),
 		settings(in),
 		cautions(in),
+		drawn,
 	}
 	return append([]*page{summary(in, all, list, sticks)}, all...)
 }
@@ -67,7 +70,16 @@ func Book(in Input) (*sheet.Book, []sheet.Mark) {
 		}
 	}
 	name := strings.NewReplacer(called...)
+	sheetOf := map[string]string{}
+	for i := 0; i < len(called); i += 2 {
+		sheetOf[strings.Trim(called[i], "{}")] = book.Sheets[i/2].Name
+	}
 	for _, s := range book.Sheets {
+		for _, c := range s.Out.Charts {
+			for l := range c.Lines {
+				c.Lines[l].Sheet = sheetOf[c.Lines[l].Sheet]
+			}
+		}
 		for _, row := range s.Rows {
 			for c := range row {
 				if f := row[c].Formula; strings.Contains(f, "{") {

@@ -9,6 +9,23 @@ import (
 // looks is what each purpose of a cell looks like. Everything is legible in grey
 // print: nothing is told by colour alone.
 func looks(purpose sheet.Style) *excelize.Style {
+	s := plainLooks(purpose)
+	if s.Font == nil {
+		s.Font = &excelize.Font{}
+	}
+	if s.Font.Family == "" {
+		s.Font.Family = letterface
+	}
+	if s.Font.Size == 0 {
+		s.Font.Size = 10
+	}
+	return s
+}
+
+// letterface is found, or one of its widths, wherever there is a spreadsheet.
+const letterface = "Arial"
+
+func plainLooks(purpose sheet.Style) *excelize.Style {
 	text := func(code string, align string) *excelize.Style {
 		s := &excelize.Style{Alignment: &excelize.Alignment{Horizontal: align, Vertical: "top"}}
 		if align == "right" {

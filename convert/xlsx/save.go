@@ -44,6 +44,11 @@ func build(path string, ours *sheet.Book, from []byte, marks []sheet.Mark, scrat
 	var theirs []string
 	if from == nil {
 		f = excelize.NewFile(excelize.Options{TmpDir: scratch})
+		if err := f.SetDefaultFont(letterface); err != nil { // by which columns are measured
+			return nil, shut(f, err)
+		}
+		size := 10.0
+		f.Styles.Fonts.Font[0].Sz.Val = &size
 	} else {
 		c, err := carry(from, scratch)
 		if err != nil {
@@ -77,6 +82,11 @@ func fill(f *excelize.File, ours *sheet.Book, theirs []string) error {
 	for _, s := range ours.Sheets {
 		if err := w.sheet(s); err != nil {
 			return fmt.Errorf("sheet %q: %w", s.Name, err)
+		}
+	}
+	for i, s := range ours.Sheets {
+		if s.Hidden {
+			f.WorkBook.Sheets.Sheet[i].State = "hidden"
 		}
 	}
 	for _, n := range ours.Names {

@@ -63,6 +63,11 @@ func (w writer) sheet(s *sheet.Sheet) error {
 			}
 		}
 	}
+	for _, c := range s.Out.Charts {
+		if err := w.chart(s, c); err != nil {
+			return err
+		}
+	}
 	stream, err := w.file.NewStreamWriter(s.Name)
 	if err != nil {
 		return err
@@ -115,6 +120,9 @@ func (w writer) sheet(s *sheet.Sheet) error {
 // height is a row's height where its wrapped text takes several lines; 0, the
 // standard, where it takes one. No spreadsheet works it out by itself on opening.
 func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
+	if h := s.Out.Heights[r]; h > 0 {
+		return h
+	}
 	most := 1
 	for c, cell := range row {
 		switch cell.Style {

@@ -69,7 +69,7 @@ func readBooks(books []*sheet.Book, o Options) (*Job, error) {
 	job, tables, findings := read.Books(books, how)
 	job.TakeProposals = o.TakeProposals
 	if !usable(tables) {
-		return nil, &Unusable{Books: paths(books)}
+		return nil, &Unusable{Books: paths(books), Findings: findings}
 	}
 	return &Job{Books: books, Tables: tables, Findings: findings, job: job, options: o}, nil
 }

@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"strakebook/calc/finding"
 	"strakebook/convert/csv"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
@@ -209,13 +210,25 @@ func Hints(err error) []string {
 	case errors.As(err, &refused) && refused.Hint != "":
 		return []string{refused.Hint}
 	case errors.As(err, &unusable):
-		return []string{"strakebook start writes a book with one of each table to copy from", "strakebook show BOOK says what was found where"}
+		var all []string
+		for _, f := range unusable.Findings {
+			if f.Severity > finding.Note && len(all) < mostSeen {
+				all = append(all, f.Cell.String()+": "+f.Text)
+			}
+		}
+		return append(all, "strakebook start writes a book with one of each table to copy from")
 	}
 	return nil
 }
 
+// mostSeen is how many findings are told of books that hold no table.
+const mostSeen = 5
+
 // Unusable is books that hold no table known here.
-type Unusable struct{ Books []string }
+type Unusable struct {
+	Books    []string
+	Findings finding.List // what was found instead
+}
 
 // Error names the books.
 func (u *Unusable) Error() string {

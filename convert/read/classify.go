@@ -71,10 +71,12 @@ func (r *reader) byLabels(t *stationTable, scores map[string]float64) {
 	for _, row := range t.lines {
 		label := t.label(row)
 		switch {
-		case r.words.has(label, "strake", "edge", "along"), edgeIn(label) != bevel.EdgeUnstated:
+		case r.words.has(label, "strake", "edge", "along"):
 			strakes++
 		case r.lineMeaning(label) != "":
 			lines++
+		case edgeIn(label) != bevel.EdgeUnstated:
+			strakes++
 		}
 	}
 	n := max(1, float64(len(t.lines)))

@@ -117,9 +117,8 @@ func (r *reader) number(t *records, row int, field, what string) source.Reading[
 	case c.Kind == sheet.Text && measure.IsDash(c.Text):
 		v.State = source.Dash
 	case c.Kind == sheet.Text:
-		s := strings.NewReplacer("$", "", "£", "", "€", "", ",", "").Replace(measure.Fold(c.Text))
-		f, err := strconv.ParseFloat(strings.TrimSpace(s), 64)
-		if err != nil || f != f || f > 1e12 || f < -1e12 {
+		f, err := measure.ParseNumber(strings.NewReplacer("$", "", "£", "", "€", "").Replace(c.Text))
+		if err != nil || f > 1e12 || f < -1e12 {
 			v.State = source.Unread
 			r.add(finding.Finding{Kind: NumberUnread, Cell: at, Reads: v.Text, Text: fmt.Sprintf("%s reads %q: expected a number", what, v.Text)})
 			break

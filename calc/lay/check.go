@@ -24,6 +24,16 @@ var (
 		Why:    "The stretch was kept clear by the builder or the designer.",
 		Remedy: "buy longer boards for the strake, or shift the stretch",
 	}
+	JointNone = &finding.Kind{
+		Code: "joint-none", Severity: finding.Warning, Title: "no layout of joints keeps every rule",
+		Why:    "Every way of making up the strakes from pieces the stock can give was tried: some rule is broken in all of them, and the layout taken breaks few.",
+		Remedy: "offer longer boards, shift a stretch to be kept clear, set a finer joint grid, or have the designer pass the joints named",
+	}
+	JointUnfound = &finding.Kind{
+		Code: "joint-unfound", Severity: finding.Warning, Title: "no layout found that keeps every rule",
+		Why:    "There are too many ways to try them all: one that keeps every rule may be there.",
+		Remedy: "set more tries, offer longer boards, or have the designer pass the joints named",
+	}
 	PieceShort = &finding.Kind{
 		Code: "piece-chain", Severity: finding.Error, Title: "strake that no pieces make up",
 		Why:    "No chain of pieces between the shortest allowed and the longest board reaches from end to end.",
@@ -102,9 +112,31 @@ func Check(runs []Run, r Rules) finding.List {
 			apart := measure.FeetInchesText(b.Apart) + " apart"
 			f.Text = fmt.Sprintf("joints of %s at %s and %s at %s lie %s and break the rule: %s", a.words(), at, o.words(), measure.FeetInchesText(o.Joints[b.OtherJoint]), apart, b.Rule)
 		}
+		f.Do = free(runs, b)
 		found = append(found, f)
 	}
 	return found
+}
+
+// free is what would free a breach, where more can be said than the kind says.
+func free(runs []Run, b Breach) string {
+	a := &runs[b.Run]
+	do := fmt.Sprintf("offer boards that give pieces of %s, so that %s needs one joint fewer", measure.FeetInchesText(a.fewer()), a.words())
+	if b.Other < 0 {
+		return fmt.Sprintf("%s; or shift the stretch by %s", do, measure.FeetInchesText(b.Short))
+	}
+	o := &runs[b.Other]
+	do += fmt.Sprintf(", or of %s for %s", measure.FeetInchesText(o.fewer()), o.words())
+	if b.Kind == JointNear {
+		do += fmt.Sprintf("; they want %s more between them", measure.FeetInchesText(b.Short))
+	}
+	return do + "; or have the designer pass it"
+}
+
+// fewer is the least length of pieces that make up the run with one joint fewer.
+func (r *Run) fewer() measure.Length {
+	n := measure.Length(max(1, len(r.Joints)))
+	return ((r.Length + (n-1)*r.Scarf + n - 1) / n).RoundUp(measure.Eighth)
 }
 
 // words is the run as findings name it.

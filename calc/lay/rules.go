@@ -115,4 +115,6 @@ func (r Rules) Least(skin hull.Skin) measure.Length {
 }
 
 // Kinds is every kind of finding this trade makes.
-func Kinds() []*finding.Kind { return []*finding.Kind{JointNear, JointBay, JointZone, PieceShort} }
+func Kinds() []*finding.Kind {
+	return []*finding.Kind{JointNear, JointBay, JointZone, JointNone, JointUnfound, PieceShort}
+}

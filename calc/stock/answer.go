@@ -203,3 +203,12 @@ func (a *answer) unserved() finding.List {
 	}
 	return found
 }
+
+// longest is the longest piece that the stock gives each run.
+func (a *answer) longest() []measure.Length {
+	all := make([]measure.Length, len(a.runs))
+	for i := range all {
+		all[i] = measure.Length(a.shop.classes[a.shop.of[i]].longest)
+	}
+	return all
+}

@@ -14,7 +14,7 @@ func (s *search) blocks(i int) {
 	t := &s.timbers[i]
 	clear(s.pen[:t.steps+1])
 	for _, z := range t.clear {
-		s.block(t, z.from, z.to, 0, zoneWeight)
+		s.block(t, z.from, z.to, (z.from+z.to)/2, zoneWeight)
 	}
 	for k := range t.near {
 		n := &t.near[k]
@@ -62,9 +62,17 @@ func (s *search) block(t *timber, from, to, x int64, by int32) {
 	}
 	a, b := max(int(floor(from, s.grid))+1, 0), min(int(floor(to-1, s.grid)), t.steps)
 	pen := s.pen
+	reach := max(1, max(to-x, x-from))
+	fall := s.grid * (weight / 2) << 16 / reach
+	mid := int(floor(x, s.grid))
 	for p := a; p <= b; p++ {
-		pen[p] += by
+		pen[p] += by + int32(max(0, (weight/2)<<16-int64(max(p-mid, mid-p))*fall)>>16)
 	}
+}
+
+// nearer is how much more than its weight a rule broken at a distance counts.
+func nearer(d, reach int64) int {
+	return int((weight / 2) * (reach - max(d, -d)) / max(1, reach))
 }
 
 // breaks is how much a timber's joints break the rules against those laid.
@@ -75,7 +83,7 @@ func (s *search) breaks(i int) int {
 		at := int64(p) * s.grid
 		for _, z := range t.clear {
 			if at > z.from && at < z.to {
-				n += zoneWeight
+				n += zoneWeight + nearer(at-(z.from+z.to)/2, (z.to-z.from)/2)
 			}
 		}
 		x := at + t.start
@@ -87,7 +95,9 @@ func (s *search) breaks(i int) int {
 			start := s.timbers[o.of].start
 			for _, q := range s.plans[o.of].joints {
 				other := start + int64(q)*s.grid
-				if d := x - other; d < o.apart && -d < o.apart || o.bay && floor(x, s.bay) == floor(other, s.bay) {
+				if d := x - other; d < o.apart && -d < o.apart {
+					n += weight + nearer(d, o.apart)
+				} else if o.bay && floor(x, s.bay) == floor(other, s.bay) {
 					n += weight
 				}
 			}

@@ -28,6 +28,7 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	}
 	found = append(found, a.unlaid()...)
 	found = append(found, lay.Check(out, lr)...)
+	found = append(found, lay.CheckRows(out, a.longest(), lr)...)
 	a.cut(r, priced)
 	found = append(found, a.unserved()...)
 	a.plan.Order = order(a.plan.Cuts, r)

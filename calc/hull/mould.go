@@ -14,6 +14,7 @@ type Mould struct {
 	View    View
 	At      measure.Length // of a waterline its height, of a buttock its distance out
 	Station string
+	Place   int // of the station among all
 	Surface Surface
 	Offset  measure.Length
 }
@@ -191,7 +192,7 @@ func (h *hull) squared(n *net, s skinned, k, midships int) *curve {
 func (h *hull) lift(c *curve, k int, surface Surface) []Mould {
 	var all []Mould
 	add := func(p pair, v View, at, offset float64) {
-		m := Mould{Line: p.name, Role: p.role, View: v, Station: h.o.Stations[k].Name, Surface: surface, Offset: measure.Inches(offset)}
+		m := Mould{Line: p.name, Role: p.role, View: v, Station: h.o.Stations[k].Name, Place: k, Surface: surface, Offset: measure.Inches(offset)}
 		switch {
 		case v == Height:
 			m.Offset = h.above(offset)
@@ -204,18 +205,22 @@ func (h *hull) lift(c *curve, k int, surface Surface) []Mould {
 	corners := c.corners()
 	for _, p := range h.pairs {
 		at, ok := h.place(p, k)
+		switch {
+		case p.role == Waterline:
+			z := h.o.Lines[p.out].At.Value.Inches()
+			if q, found := c.level(at, ok, func(q point) float64 { return q.z - z }); found {
+				add(p, HalfBreadth, z, q.y)
+			}
+		case p.role == Buttock:
+			y := h.o.Lines[p.up].At.Value.Inches()
+			if q, found := c.level(at, ok, func(q point) float64 { return q.y - y }); found {
+				add(p, Height, y, q.z)
+			}
+		}
 		if !ok {
 			continue
 		}
 		switch p.role {
-		case Waterline:
-			if q, ok := c.nearest(at, func(q point) float64 { return q.z - at.z }); ok {
-				add(p, HalfBreadth, at.z, q.y)
-			}
-		case Buttock:
-			if q, ok := c.nearest(at, func(q point) float64 { return q.y - at.y }); ok {
-				add(p, Height, at.y, q.z)
-			}
 		case Deck:
 			q := c.p[len(c.p)-1]
 			add(p, HalfBreadth, 0, q.y)
@@ -242,6 +247,20 @@ func (h *hull) above(z float64) measure.Length {
 		return h.r.FloorToBase - measure.Inches(z)
 	}
 	return measure.Inches(z)
+}
+
+// level is where the curve meets the level of a waterline or buttock: nearest to
+// the figure given there; where none is, or none that is believed, the one place
+// there is.
+func (c *curve) level(given point, ok bool, f func(point) float64) (point, bool) {
+	if ok {
+		return c.nearest(given, f)
+	}
+	all := c.crossings(f)
+	if len(all) != 1 {
+		return point{}, false
+	}
+	return c.at(all[0]), true
 }
 
 // nearest is the crossing of the curve nearest to a place.

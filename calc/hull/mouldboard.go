@@ -12,6 +12,7 @@ type BoardBevel struct {
 	Line    string
 	Role    Role
 	Station string
+	Place   int           // of the station among all
 	Face    string        // the face that stands on the station line: "fore", "after"
 	Level   measure.Angle // in the plane of the waterline
 	Square  measure.Angle // square to the mould's edge
@@ -59,7 +60,7 @@ func (h *hull) board() []BoardBevel {
 // boardBevel is the bevels of a mould's edge where the surface is square to a
 // direction.
 func (h *hull) boardBevel(square point, k, midships int) BoardBevel {
-	b := BoardBevel{Station: h.o.Stations[k].Name, Face: "after",
+	b := BoardBevel{Station: h.o.Stations[k].Name, Place: k, Face: "after",
 		Square: measure.Radians(math.Asin(max(-1, min(1, square.x)))),
 		Level:  measure.Radians(math.Atan2(square.x, math.Abs(square.y)))}
 	if h.r.MouldFace.fore(k, midships) {

@@ -104,7 +104,7 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
 		one.Length = source.Is(run.RoundUp(measure.Eighth))
 		one.Length.Cell = one.Cell
-		if fore, ok := lining.foreEnd(k); ok && !one.Start.OK() {
+		if fore, _, ok := lining.Ends(k); ok && !one.Start.OK() {
 			one.Start = source.Is(fore)
 		}
 	}
@@ -168,18 +168,21 @@ func (s *Shape) between(l *Lining, k int, from, to string) measure.Length {
 	return longest
 }
 
-// foreEnd is how far aft a strake starts.
-func (l *Lining) foreEnd(k int) (measure.Length, bool) {
-	fore, ok := measure.Length(0), false
+// Ends is how far aft a strake's fore end and after end lie, the farthest of its
+// edges, from the same place as the stations. It is not ok where neither edge is
+// drawn.
+func (l *Lining) Ends(k int) (fore, after measure.Length, ok bool) {
 	for _, seam := range l.Seams[k : k+2] {
 		if seam.run == nil {
 			continue
 		}
-		if x := measure.Inches(seam.run.p[0].x); !ok || x < fore {
-			fore, ok = x, true
+		a, b := measure.Inches(seam.run.p[0].x), measure.Inches(seam.run.p[len(seam.run.p)-1].x)
+		if !ok {
+			fore, after, ok = a, b, true
 		}
+		fore, after = min(fore, a), max(after, b)
 	}
-	return fore, ok
+	return fore, after, ok
 }
 
 // mostAlike is as many strakes as one row may stand for.

@@ -109,11 +109,8 @@ func jsonResult(in Input) object {
 	}
 	put("bevels", list)
 	if r.Hull != nil {
-		var stations []object
-		for _, g := range r.Hull.Stations {
-			stations = append(stations, object{"name": g.Name, "at_mm": g.At.Millimetres(), "girth_mm": g.Girth.Millimetres()})
-		}
-		out["hull"] = object{"stations": stations}
+		out["hull"] = jsonHull(r.Hull)
 	}
+	put("as_hung", jsonHung(r.Hung))
 	return out
 }

@@ -50,6 +50,9 @@ func TestJSONKeys(t *testing.T) {
 	}
 	hull := result["hull"].(map[string]any)
 	each(t, hull, "stations", wants("name", "s", "at_mm", "n", "girth_mm", "n"))
+	each(t, hull, "seams", wants("skin", "s", "seam", "s", "length_mm", "n"))
+	each(t, hull, "moulds", wants("line", "s", "station", "s", "mm", "n"))
+	each(t, hull, "bevel_board", wants("line", "s", "station", "s", "level_deg", "n", "square_deg", "n"))
 }
 
 // each holds every object of a list to its keys; the list is not empty.

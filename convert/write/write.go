@@ -42,9 +42,14 @@ func pages(in Input) []*page {
 		sticks,
 		offsets(in),
 		fairness(in),
+		hullSheet(in),
+		moulds(in),
 		settings(in),
 		cautions(in),
 		drawn,
+	}
+	if len(in.Result.Hung) > 0 {
+		all = slices.Insert(all, len(all)-2, hung(in))
 	}
 	return append([]*page{summary(in, all, list, sticks)}, all...)
 }

@@ -1,0 +1,131 @@
+package write
+
+import (
+	"fmt"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// hullSheet is what follows from the offsets: girths, and of every strake as
+// lined off its length, where it runs from and to, and its width at each station.
+func hullSheet(in Input) *page {
+	u := in.units()
+	p := table("Hull", "the hull: girths, lengths and widths", col("Of", 9), col("Strake", 11), col("Side", 10), col("Figure", 13),
+		col("Length, "+longUnit(u), 12), col("Listed, "+longUnit(u), 12), col("Fore end at, "+longUnit(u), 12), col("After end at, "+longUnit(u), 12))
+	p.csv = true
+	p.empty = "No hull: a table of offsets with two lines or more at each station is needed."
+	s := in.Result.Hull
+	if s == nil {
+		return p
+	}
+	p.stations(s)
+	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: measure before you cut. Scantlings are the designer's and the surveyor's.")
+	p.note("Girths are of half the hull, square up the section in the station's plane. Widths are in " + unit(u) + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + measure.FeetInchesText(in.Result.Rules.Hull.ExtraAtEnds) +
+		" left on at each end; listed: as the list of strakes has it. Ends are placed as the stations are. Between stations, and where a station gives too little, figures follow a fair line through the others.")
+	p.aside(opens("Girths on the surface the offsets are to: " + s.Surface.String()))
+	p.line(stationRow(s, "position", func(g hull.Girth) sheet.Cell { return long(g.At, u) })...)
+	p.line(stationRow(s, "girth", func(g hull.Girth) sheet.Cell { return some(g.Girth, u, long) })...)
+	p.line(stationRow(s, "from", func(g hull.Girth) sheet.Cell { return text(g.From) })...)
+	p.line(stationRow(s, "to", func(g hull.Girth) sheet.Cell { return text(g.To) })...)
+	if len(s.Lines) > 0 {
+		p.aside(opens("True lengths of the lines of the table"))
+		for _, l := range s.Lines {
+			p.line(text("line"), text(l.Name), text(""), text("true length"), long(l.Length, u), sheet.Cell{}, text(l.From), text(l.To))
+		}
+	}
+	for i := range s.Linings {
+		liningRows(in, p, &s.Linings[i])
+	}
+	return p
+}
+
+// stations adds a column for each station; a name that is taken is numbered.
+func (p *page) stations(s *hull.Shape) {
+	times := map[string]int{}
+	for _, g := range s.Stations {
+		name := g.Name
+		times[g.Name]++
+		if n := times[g.Name]; n > 1 {
+			name = fmt.Sprintf("%s (%d)", g.Name, n)
+		}
+		p.add(col(name, 9))
+	}
+}
+
+// some is a length as a cell, blank where there is none.
+func some(l measure.Length, u measure.Style, as func(measure.Length, measure.Style) sheet.Cell) sheet.Cell {
+	if l <= 0 {
+		return sheet.Cell{}
+	}
+	return as(l, u)
+}
+
+// stationRow is one figure of the hull at every station.
+func stationRow(s *hull.Shape, figure string, of func(hull.Girth) sheet.Cell) []sheet.Cell {
+	row := []sheet.Cell{text("hull"), {}, {}, text(figure), {}, {}, {}, {}}
+	for _, g := range s.Stations {
+		row = append(row, of(g))
+	}
+	return row
+}
+
+// liningRows is one skin as lined off.
+func liningRows(in Input, p *page, l *hull.Lining) {
+	u := in.units()
+	if len(l.Strakes) == 0 {
+		return
+	}
+	p.aside(opens(fmt.Sprintf("%s skin, %s: %d strakes a side, %s, on the surface %s", l.Skin, l.Side, len(l.Strakes), l.By, l.On)))
+	typed := typedLengths(in.Job.Strakes)
+	for k, strake := range l.Strakes {
+		row := []sheet.Cell{text(string(l.Skin)), text(strake.Name), text(l.Side.String()), text("width"), some(strake.Length+extra(in, strake), u, long), {}, {}, {}}
+		if v, ok := typed[string(l.Skin)+" "+strake.Name]; ok {
+			row[5] = long(v, u)
+		}
+		if fore, after, ok := l.Ends(k); ok {
+			row[6], row[7] = long(fore, u), long(after, u)
+		}
+		for _, w := range strake.Widths {
+			row = append(row, some(w.Round(measure.SixtyFourth), u, small))
+		}
+		p.line(row...)
+	}
+	leftRow(p, l, u)
+}
+
+// extra is what is left on at the ends of a strake whose length is known.
+func extra(in Input, s hull.Lined) measure.Length {
+	if s.Length == 0 {
+		return 0
+	}
+	return 2 * in.Result.Rules.Hull.ExtraAtEnds
+}
+
+// leftRow is what remains below the last strake, where anything does.
+func leftRow(p *page, l *hull.Lining, u measure.Style) {
+	any := false
+	row := []sheet.Cell{text(string(l.Skin)), {}, text(l.Side.String()), text("left below"), {}, {}, {}, {}}
+	for _, left := range l.Left {
+		any = any || left > 0
+		row = append(row, some(left, u, small))
+	}
+	if any {
+		p.line(row...)
+	}
+}
+
+// typedLengths is the lengths of the list of strakes, by skin and name.
+func typedLengths(strakes []hull.Strake) map[string]measure.Length {
+	all := map[string]measure.Length{}
+	for _, s := range strakes {
+		if !s.Length.OK() {
+			continue
+		}
+		for _, name := range s.Names() {
+			all[string(s.Skin)+" "+name] = s.Length.Value
+		}
+	}
+	return all
+}

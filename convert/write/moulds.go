@@ -1,0 +1,176 @@
+package write
+
+import (
+	"fmt"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// moulds is the table the moulds are laid down from, to each surface of the
+// planking, in the notation of the offsets, and the bevel board.
+func moulds(in Input) *page {
+	p := table("Moulds", "moulds to lay down, and the bevel board", col("To the", 20), col("Line", 14), col("View", 12), col("At", 9))
+	p.csv = true
+	p.empty = "No moulds: a table of offsets, and the surface it is to, are needed."
+	s := in.Result.Hull
+	if s == nil || len(s.Moulds)+len(s.Board) == 0 {
+		return p
+	}
+	p.stations(s)
+	mouldNotes(in, p)
+	for _, on := range []hull.Surface{hull.InsidePlanking, hull.BetweenSkins, hull.OutsidePlanking} {
+		first := true
+		for _, row := range mouldRows(s, on) {
+			if first {
+				p.aside(opens(mouldHead(on)))
+				first = false
+			}
+			p.line(row.cells(s)...)
+		}
+	}
+	boardRows(p, s)
+	return p
+}
+
+// mouldNotes is the conventions the moulds are laid down by.
+func mouldNotes(in Input, p *page) {
+	r := in.Result.Rules.Hull
+	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: fair every mould with a batten before it is cut. Scantlings are the designer's and the surveyor's.")
+	edge := "bevelled to the planking"
+	if r.MouldSquare {
+		edge = "left square, and laid in so far that the face away from the station line clears the planking"
+	}
+	p.note(fmt.Sprintf("Moulds are %s in thick, edges %s. Face on the station line: %s (standing: the fore face forward of the widest station and the after face abaft it).", measure.InchesText(r.MouldThickness), edge, r.MouldFace))
+	if r.FloorToBase > 0 {
+		p.note("Heights are down to the hull from the floor, which lies " + measure.FeetInchesText(r.FloorToBase) + " from the base line: the hull is built upside down.")
+	} else {
+		p.note("Heights are above the base line. The planking is taken off square to the section, over the cosine of the square bevel; deck and buttocks by their own intersections.")
+	}
+	p.note("Bevel board: degrees off square to the face on the station line. + standing (open), - under (closed). Level: in the plane of the waterline; square: square to the mould's edge.")
+}
+
+// mouldHead opens the figures to one surface.
+func mouldHead(on hull.Surface) string {
+	if on == hull.InsidePlanking {
+		return "To the inside of planking: the moulds"
+	}
+	return "To the surface " + on.String()
+}
+
+// mouldRow is one line of the moulds at every station.
+type mouldRow struct {
+	on   hull.Surface
+	line string
+	view hull.View
+	at   measure.Length
+	has  bool // at is a height or a distance out
+	by   map[int]measure.Length
+}
+
+// mouldRows is the figures to one surface, line by line in their order.
+func mouldRows(s *hull.Shape, on hull.Surface) []*mouldRow {
+	type key struct {
+		line string
+		role hull.Role
+		view hull.View
+	}
+	var all []*mouldRow
+	rows := map[key]*mouldRow{}
+	for _, m := range s.Moulds {
+		if m.Surface != on {
+			continue
+		}
+		k := key{m.Line, m.Role, m.View}
+		r := rows[k]
+		if r == nil {
+			r = &mouldRow{on: on, line: m.Line, view: m.View, at: m.At, has: m.Role == hull.Waterline || m.Role == hull.Buttock, by: map[int]measure.Length{}}
+			rows[k] = r
+			all = append(all, r)
+		}
+		r.by[m.Place] = m.Offset
+	}
+	return all
+}
+
+// cells is the row.
+func (r *mouldRow) cells(s *hull.Shape) []sheet.Cell {
+	row := []sheet.Cell{text(r.on.String()), text(r.line), text(r.view.String()), {}}
+	if r.has {
+		row[3] = notation(r.at, s.Form)
+	}
+	for k := range s.Stations {
+		c := sheet.Cell{}
+		if v, ok := r.by[k]; ok {
+			c = notation(v, s.Form)
+		}
+		row = append(row, c)
+	}
+	return row
+}
+
+// notation is a length as the table of offsets is written, to a sixteenth or a
+// tenth of a millimetre; of a table of fractions in feet-inches-eighths.
+func notation(l measure.Length, form measure.Form) sheet.Cell {
+	switch {
+	case form.Unit >= measure.InMillimetres && form.Unit != measure.Fractions:
+		return text(form.Write(l.Round(measure.Millimetre / 10)))
+	case form.Unit == measure.Fractions:
+		form = measure.Form{Notation: measure.FeetInchesEighths}
+	}
+	return sheet.Cell{Kind: sheet.Text, Text: form.Write(l.Round(measure.Sixteenth)), Style: sheet.Feet}
+}
+
+// boardRows is the bevel board: of each line the level bevel, the square one, and
+// which way it stands.
+func boardRows(p *page, s *hull.Shape) {
+	if len(s.Board) == 0 {
+		return
+	}
+	p.aside(opens("Bevel board"))
+	var order []string
+	lines := map[string]map[int]hull.BoardBevel{}
+	faces := map[int]string{}
+	for _, b := range s.Board {
+		key := b.Role.String() + b.Line
+		if lines[key] == nil {
+			lines[key] = map[int]hull.BoardBevel{}
+			order = append(order, key)
+		}
+		lines[key][b.Place], faces[b.Place] = b, b.Face
+	}
+	face := []sheet.Cell{text("bevel board"), text("face on the line"), {}, {}}
+	for k := range s.Stations {
+		face = append(face, text(faces[k]))
+	}
+	p.line(face...)
+	for _, key := range order {
+		for _, what := range []string{"level", "square", "stands"} {
+			p.line(boardRow(s, lines[key], what)...)
+		}
+	}
+}
+
+// boardRow is one line's bevels of one kind.
+func boardRow(s *hull.Shape, line map[int]hull.BoardBevel, what string) []sheet.Cell {
+	row := []sheet.Cell{text("bevel board"), {}, text(what), {}}
+	for k := range s.Stations {
+		b, ok := line[k]
+		c := sheet.Cell{}
+		switch {
+		case !ok:
+		case what == "level":
+			c = number(float64(b.Level.Round(0.05)), sheet.Degrees)
+		case what == "square":
+			c = number(float64(b.Square.Round(0.05)), sheet.Degrees)
+		default:
+			c = text(b.Word())
+		}
+		if ok {
+			row[1] = text(b.Line)
+		}
+		row = append(row, c)
+	}
+	return row
+}

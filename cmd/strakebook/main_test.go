@@ -2,6 +2,7 @@ package main
 
 import (
 	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
@@ -13,6 +14,11 @@ func TestMain(m *testing.M) {
 
 // TestScript runs the stories of testdata/script.
 func TestScript(t *testing.T) {
+	books, err := filepath.Abs("../../testdata/books")
+	if err != nil {
+		t.Fatal(err)
+	}
 	testscript.Run(t, testscript.Params{Dir: "../../testdata/script", UpdateScripts: os.Getenv("UPDATE") != "",
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"decide": decide}})
+		Setup: func(env *testscript.Env) error { env.Setenv("BOOKS", books); return nil },
+		Cmds:  map[string]func(*testscript.TestScript, bool, []string){"decide": decide}})
 }

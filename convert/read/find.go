@@ -216,17 +216,22 @@ func (r *reader) overhead(t *stationTable) string {
 	for up := 1; up <= min(2, t.head-1); up++ {
 		for col := t.left; col <= t.right; col++ {
 			c := t.title(t.head-up, col)
+			if c.Kind == sheet.Number {
+				return "" // figures, over which nothing is a title of the names
+			}
 			if c.Kind != sheet.Text || len(c.Text) > 40 {
 				continue
 			}
 			hits := r.words.in(c.Text)
 			if n, ok := r.stationName(c); ok && n.numbered {
-				continue // the name of one station, and no title over them
+				return "" // the name of one station, and no title over them
 			}
 			if len(hits) == 0 || len(tokens(c.Text)) > 4 {
 				continue
 			}
 			switch m := hits[0].meaning; {
+			case m == "station" && len(t.between(t.head-up, t.left, t.right)) > 1:
+				return "" // one of the labels of lines that run the other way
 			case m == "station":
 				return "station"
 			case col == t.left && slices.Contains([]string{"waterline", "buttock", "diagonal"}, m) && len(hits) == 1:

@@ -26,7 +26,7 @@ func (r *reader) leftovers(p *page) {
 			if used && c.NoValue && c.Kind != sheet.Empty {
 				computed = append(computed, p.cell(row, col))
 			}
-			if used && c.Note != "" && c.Kind != sheet.Text {
+			if used && c.Note != "" && (c.Kind != sheet.Text || figure(c.Text)) {
 				noted = append(noted, p.cell(row, col))
 			}
 			hidden = hidden || used && (p.sheet.HiddenRows[row] || p.sheet.HiddenCols[col])
@@ -54,7 +54,7 @@ func (r *reader) leftovers(p *page) {
 			Text: fmt.Sprintf("%s outside of any table, at %s", plural(len(figures), "figure lies", "figures lie"), blocks(figures))})
 	}
 	if len(computed) > 0 {
-		r.add(finding.Finding{Kind: FormulaUnworked, Cell: computed[0], Also: computed[1:], Text: fmt.Sprintf("%s no result in the file and worked out here, at %s", plural(len(computed), "formula had", "formulas had"), list(computed))})
+		r.add(finding.Finding{Kind: FormulaUnworked, Cell: computed[0], Also: computed[1:], Text: fmt.Sprintf("%s no result in the file: worked out here, at %s", plural(len(computed), "formula had", "formulas had"), list(computed))})
 	}
 	if len(noted) > 0 {
 		r.add(finding.Finding{Kind: NotesUnread, Cell: noted[0], Also: noted[1:], Text: fmt.Sprintf("%s beside them that were not read, at %s", plural(len(noted), "figure has notes", "figures have notes"), list(noted))})

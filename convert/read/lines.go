@@ -186,7 +186,7 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 		l.line.View = hull.HalfBreadth
 	case !said:
 		// Kept apart from the hull: only its smoothness is looked at.
-		l.open = fixed != "other"
+		l.open = true
 		l.line.Role, l.line.View = hull.OtherLine, hull.Height
 	}
 	if label == "" {

@@ -38,6 +38,9 @@ func carry(from []byte, scratch string) (*carried, error) {
 			c.noNotes[p.name] = true
 		}
 	}
+	if err := a.dropDrawings(s); err != nil {
+		return nil, err
+	}
 	packed, err := a.pack()
 	if err != nil {
 		return nil, err

@@ -3,8 +3,8 @@ package xlsx
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
+	"sync"
 
 	"github.com/xuri/excelize/v2"
 
@@ -20,6 +20,10 @@ func (w writer) chart(s *sheet.Sheet, c sheet.Chart) error {
 		return err
 	}
 	no := false
+	n, done := w.next("xl/charts/chart")
+	defer done()
+	_, done = w.next("xl/drawings/drawing")
+	defer done()
 	err = w.file.AddChart(s.Name, at, &excelize.Chart{
 		Type:      excelize.Scatter,
 		Series:    []excelize.ChartSeries{{Values: Quote(s.Name) + "!$A$1:$A$1"}},
@@ -29,15 +33,35 @@ func (w writer) chart(s *sheet.Sheet, c sheet.Chart) error {
 	if err != nil {
 		return err
 	}
-	part, most := "", 0
-	w.file.Pkg.Range(func(name, _ any) bool {
-		if n, err := strconv.Atoi(strings.TrimSuffix(strings.TrimPrefix(name.(string), "xl/charts/chart"), ".xml")); err == nil && n > most {
-			part, most = name.(string), n
-		}
-		return true
-	})
-	w.file.Pkg.Store(part, []byte(chartPart(c)))
+	w.file.Pkg.Store(fmt.Sprintf("xl/charts/chart%d.xml", n), []byte(chartPart(c)))
 	return nil
+}
+
+// next is the number that the library will give the next part of a name: one more
+// than there are. Where the builder's parts are numbered with gaps that may be
+// the number of one of them; parts that stand in for the missing are counted
+// until done is called.
+func (w writer) next(prefix string) (n int, done func()) {
+	there := map[string]bool{}
+	for _, parts := range []*sync.Map{&w.file.Pkg, &w.file.Drawings} {
+		parts.Range(func(name, _ any) bool {
+			if strings.Contains(name.(string), prefix) {
+				there[name.(string)] = true
+			}
+			return true
+		})
+	}
+	var held []string
+	for n = len(there) + 1; there[fmt.Sprint(prefix, n, ".xml")]; n++ {
+		name := fmt.Sprint(prefix, "-", n)
+		w.file.Pkg.Store(name, []byte{})
+		held = append(held, name)
+	}
+	return n, func() {
+		for _, name := range held {
+			w.file.Pkg.Delete(name)
+		}
+	}
 }
 
 // frame is the plot's place in the chart's frame, in parts of it; room is left

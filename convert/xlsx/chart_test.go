@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/xuri/excelize/v2"
+
 	"strakebook/convert/sheet"
 )
 
@@ -34,6 +36,36 @@ func TestEqualScale(t *testing.T) {
 		}
 		if !strings.Contains(part, "&apos;Bob") && !strings.Contains(part, "'Bob''s'!$D$2:$D$9") {
 			t.Error("the cells are not named")
+		}
+	}
+}
+
+// The builder's own charts are not written over where their numbers have gaps.
+func TestChartsOfTheBuilderAreKept(t *testing.T) {
+	f := excelize.NewFile()
+	defer f.Close()
+	for _, name := range []string{"xl/charts/chart2.xml", "xl/charts/chart4.xml", "xl/drawings/drawing2.xml"} {
+		f.Pkg.Store(name, []byte("the builder's"))
+	}
+	w := writer{file: f, styles: map[look]int{}}
+	for range 3 {
+		if err := w.chart(&sheet.Sheet{Name: "Sheet1"}, sheet.Chart{Title: "x", Row: 1, Col: 1, Width: 300, Height: 200, X: sheet.Axis{To: 1, Step: 1}, Y: sheet.Axis{To: 1, Step: 1}}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	charts := 0
+	f.Pkg.Range(func(name, data any) bool {
+		if strings.HasPrefix(name.(string), "xl/charts/chart") {
+			charts++
+		}
+		return true
+	})
+	if charts != 5 {
+		t.Errorf("%d charts, want the builder's 2 and 3 of ours", charts)
+	}
+	for _, name := range []string{"xl/charts/chart2.xml", "xl/charts/chart4.xml", "xl/drawings/drawing2.xml"} {
+		if data, _ := f.Pkg.Load(name); string(data.([]byte)) != "the builder's" {
+			t.Errorf("%s was written over", name)
 		}
 	}
 }

@@ -1,0 +1,61 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"strakebook/convert"
+)
+
+// awaited are the codes whose stories are still to be written; a code that has
+// its story may not stand here.
+var awaited = strings.Fields(`
+angle-unread bevel-along bevel-count bevel-gap bevel-gauge bevel-hood bevel-hull 
+bevel-hull-loose bevel-hull-station bevel-mixed bevel-plane bevel-repeat bevel-sides 
+bevel-sides-sign bevel-strake bevel-tilt bevel-turn bevel-unplaced cells-unused 
+convention-read file-locked formula-unworked guide-unmet guide-unread hung-odd hung-off 
+hung-open length-date length-impossible length-two-ways length-unread line-unused 
+lining-sum number-shown number-text number-unread offset-jump offset-on-base 
+offset-unfair offset-valley rows-hidden seam-hollow section-beyond section-thin 
+sheet-hidden sheet-unused shutter-open spile-unfit station-off strake-narrow strake-run 
+strake-wide table-twice text-struck views-apart
+`)
+
+// TestEveryFindingHasAStory demands for each code a story that shows it on the
+// terminal; a line that says it must not be there does not count.
+func TestEveryFindingHasAStory(t *testing.T) {
+	stories, err := filepath.Glob("../../testdata/script/*.txtar")
+	if err != nil || len(stories) == 0 {
+		t.Fatal("no stories", err)
+	}
+	shown := map[string]bool{}
+	demand := regexp.MustCompile(`(?m)^stdout .*\\\[([a-z]+(?:-[a-z]+)+)\\\]`)
+	for _, path := range stories {
+		story, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range demand.FindAllSubmatch(story, -1) {
+			shown[string(m[1])] = true
+		}
+	}
+	known := map[string]bool{}
+	for _, k := range convert.Kinds() {
+		known[k.Code] = true
+		switch waits := slices.Contains(awaited, k.Code); {
+		case !shown[k.Code] && !waits:
+			t.Errorf("%s has no story under testdata/script that shows it", k.Code)
+		case shown[k.Code] && waits:
+			t.Errorf("%s has its story: take it out of the list", k.Code)
+		}
+	}
+	for code := range shown {
+		if !known[code] {
+			t.Errorf("a story shows %s, which no package lists", code)
+		}
+	}
+}

@@ -14,15 +14,9 @@ import (
 // awaited are the codes whose stories are still to be written; a code that has
 // its story may not stand here.
 var awaited = strings.Fields(`
-angle-unread bevel-along bevel-count bevel-gap bevel-gauge bevel-hood bevel-hull 
-bevel-hull-loose bevel-hull-station bevel-mixed bevel-plane bevel-repeat bevel-sides 
-bevel-sides-sign bevel-strake bevel-tilt bevel-turn bevel-unplaced cells-unused 
-convention-read file-locked formula-unworked guide-unmet guide-unread hung-odd hung-off 
-hung-open length-date length-impossible length-two-ways length-unread line-unused 
-lining-sum number-shown number-text number-unread offset-jump offset-on-base 
-offset-unfair offset-valley rows-hidden seam-hollow section-beyond section-thin 
-sheet-hidden sheet-unused shutter-open spile-unfit station-off strake-narrow strake-run 
-strake-wide table-twice text-struck views-apart
+offset-on-base offset-unfair offset-valley section-thin section-beyond views-apart
+line-unused lining-sum seam-hollow strake-wide strake-narrow strake-run hung-open
+hung-off hung-odd spile-unfit shutter-open bevel-hull bevel-hull-station bevel-hull-loose
 `)
 
 // TestEveryFindingHasAStory demands for each code a story that shows it on the
@@ -33,7 +27,7 @@ func TestEveryFindingHasAStory(t *testing.T) {
 		t.Fatal("no stories", err)
 	}
 	shown := map[string]bool{}
-	demand := regexp.MustCompile(`(?m)^stdout .*\\\[([a-z]+(?:-[a-z]+)+)\\\]`)
+	demand := regexp.MustCompile(`(?m)^stdout .*(?:\\\[|\.)([a-z]+(?:-[a-z]+)+)(?:\\\]|\.)'$`)
 	for _, path := range stories {
 		story, err := os.ReadFile(path)
 		if err != nil {

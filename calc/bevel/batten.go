@@ -6,23 +6,14 @@ import (
 	"strakebook/calc/measure"
 )
 
-// tilt is what the saw's scale must show to cut a bevel, where a trial cut has
-// told how far the scale is out.
-func (r Rules) tilt(set measure.Angle) measure.Angle {
-	if r.TrialReads == 0 || r.TrialCuts == 0 {
-		return set
-	}
-	return (set * r.TrialReads / r.TrialCuts).Round(r.Readout)
-}
-
 // Batten is the width from the plank's free edge to the edge of the guide batten
 // that the saw runs along, so that the inside face comes out at the width
 // wanted: the saw tilts about its base, which rides on the batten.
 func Batten(width, thickness measure.Length, bevel measure.Angle, r Rules) measure.Length {
 	if r.FaceUp == Inside {
-		return width - r.Offset - r.Batten.Times(bevel.Tan())
+		return width - r.offset() - r.Batten.Times(bevel.Tan())
 	}
-	return width - r.Offset + (r.Batten + thickness).Times(bevel.Tan())
+	return width - r.offset() + (r.Batten + thickness).Times(bevel.Tan())
 }
 
 // Depth is the blade needed at a bevel: through the plank, and through the
@@ -40,6 +31,9 @@ func (s *Schedule) batten(r Rules) {
 	for _, m := range s.Marks {
 		low, high = min(low, float64(m.Set)), max(high, float64(m.Set))
 		s.Steepest = max(s.Steepest, measure.Angle(math.Abs(float64(m.Set))))
+	}
+	if s.Thickness <= 0 || len(s.Marks) == 0 || s.Marks[0].Width <= 0 {
+		return // a plank of no size has no batten; hull.CheckStrakes names it
 	}
 	s.Parallel = measure.Angle((low + high) / 2).Round(r.Readout)
 	s.Depth = Depth(s.Thickness, s.Steepest, r)

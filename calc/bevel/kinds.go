@@ -74,4 +74,9 @@ var (
 		Why:    "Bevels are + where the outside face is the wider on either side of the hull; the sign turned about cuts the seam open on the outside.",
 		Remedy: "check on which face the gauge's stock lay on each side, and turn the sign of the side that is wrong",
 	}
+	TrialBeyond = &finding.Kind{
+		Code: "bevel-trial", Severity: finding.Note, Title: "bevels beyond the trial cuts",
+		Why:    "How the saw's scale errs there was not tried.",
+		Remedy: "make a trial cut at the steepest bevel to either hand",
+	}
 )

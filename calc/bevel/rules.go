@@ -31,8 +31,12 @@ type Rules struct {
 	SawFaired   bool           // saw the faired bevels, not those read
 	Batten      measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
 	Offset      measure.Length // of the kerf off the batten, to the plank's side of the kerf
+	OffsetTo    OffsetTo       // what Offset is measured to
+	Kerf        measure.Length // of the saw that bevels
+	Planed      measure.Length // thickness of the planks as planed and measured; 0: as listed
 	FaceUp      Face           // on the saw's bench
 	DepthSpare  measure.Length // of blade beyond the plank
+	Trials      []Trial        // trial cuts, by what they cut; empty: none but the one below
 	TrialReads  measure.Angle  // a trial cut: the scale read this,
 	TrialCuts   measure.Angle  // and the saw cut this; both 0: none made
 }
@@ -50,6 +54,7 @@ func DefaultRules() Rules {
 		SidesWithin: 1,                // our choice: four times what a gauge shows
 		Alarm:       4.6,              // our choice, measured: under 1 % of clean seams alarm at a scatter of 0.15 degree
 		Offset:      measure.Inch / 2, // common practice, no source
+		Kerf:        measure.Inch / 8, // common practice, no source
 		DepthSpare:  measure.Inch / 8, // common practice, no source: a hair more
 	}
 }
@@ -71,8 +76,12 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "saw faired bevels", Meaning: "yes: the faired bevels are sawn in place of those read", Source: "the yard's", Value: setting.YesNo(&r.SawFaired)},
 		{Name: "batten thickness", Meaning: "of the guide batten the saw rides on; 0 where it rides on the plank", Source: "the yard's", Value: setting.Length(&r.Batten, 0, 4*measure.Inch)},
 		{Name: "saw offset", Meaning: "from the batten's edge to the plank's side of the kerf", Source: "common practice, no source", Value: setting.Length(&r.Offset, 0, 12*measure.Inch)},
+		{Name: "saw offset to", Meaning: "the part of the kerf that the offset is measured to", Source: "the yard's", Value: setting.Choice(&r.OffsetTo, "plank side", "middle", "far side")},
+		{Name: "bevel kerf", Meaning: "wood the bevelling saw takes; it counts only where the offset is not to the plank's side", Source: "common practice, no source", Value: setting.Length(&r.Kerf, 0, measure.Inch)},
+		{Name: "planed thickness", Meaning: "of the planks as planed and measured, in place of that listed; 0: as listed", Source: "the yard's", Value: setting.Length(&r.Planed, 0, 12*measure.Inch)},
 		{Name: "face up", Meaning: "the face that lies up on the saw's bench", Source: "the yard's", Value: setting.Choice(&r.FaceUp, "outside", "inside")},
 		{Name: "spare depth", Meaning: "of blade beyond the plank", Source: "common practice, no source", Value: setting.Length(&r.DepthSpare, 0, 2*measure.Inch)},
+		{Name: "trial cuts", Meaning: "several trial cuts, what the scale read and what was cut: 10 cuts 9.75; 0 cuts 0.25", Source: "the yard's", Value: trialCuts{&r.Trials}},
 		{Name: "trial cut reads", Meaning: "tilt the saw's scale read at a trial cut; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialReads, -45, 45)},
 		{Name: "trial cut cuts", Meaning: "bevel that trial cut measured; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialCuts, -45, 45)},
 	}
@@ -80,5 +89,5 @@ func (r *Rules) Settings() []setting.Setting {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane, SidesApart, SidesOpposed, HullApart, HullStation, HullLoose}
+	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane, SidesApart, SidesOpposed, HullApart, HullStation, HullLoose, TrialBeyond}
 }

@@ -65,6 +65,7 @@ func schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 	var all []Schedule
 	var found finding.List
 	var bySpacing []source.Cell
+	untried := false
 	j := b.judge(r)
 	for i, s := range b.Seams {
 		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
@@ -90,13 +91,18 @@ func schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		l := laid{b: b, s: s, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: plank.Thickness.Value}
+		l := laid{b: b, s: s, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: r.thickness(plank)}
 		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
-		sched.Thickness, sched.Width, sched.AlongFrom = plank.Thickness.Value, plank.Width.Value, from
+		sched.Thickness, sched.Width, sched.AlongFrom = l.thick, plank.Width.Value, from
 		sched.Marks = l.marks(r)
 		sched.batten(r)
 		found = append(found, sched.turns(s, r)...)
+		untried = untried || slices.ContainsFunc(sched.Marks, func(m Mark) bool { return r.beyondTrials(m.Set) })
 		all = append(all, sched)
+	}
+	if untried {
+		found = append(found, finding.Finding{Kind: TrialBeyond, Cell: b.Cell, Reads: trialCuts{&r.Trials}.String(),
+			Text: "some bevels lie beyond the trial cuts: the scale is taken to go on as between the last two"})
 	}
 	if len(bySpacing) > 0 {
 		found = append(found, finding.Finding{Kind: AlongOpen, Cell: b.Cell, Also: bySpacing,

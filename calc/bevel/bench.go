@@ -1,0 +1,71 @@
+package bevel
+
+import (
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+)
+
+// OffsetTo is what the saw's offset is measured to, from the batten's edge.
+type OffsetTo uint8
+
+// The parts of the kerf that a builder may measure to.
+const (
+	KerfPlankSide OffsetTo = iota
+	KerfMiddle
+	KerfFarSide
+)
+
+// offset is from the batten's edge to the plank's side of the kerf.
+func (r Rules) offset() measure.Length {
+	switch r.OffsetTo {
+	case KerfMiddle:
+		return r.Offset - r.Kerf/2
+	case KerfFarSide:
+		return r.Offset - r.Kerf
+	}
+	return r.Offset
+}
+
+// thickness is a plank's thickness on the saw's bench: as measured after planing
+// where that is set, else as listed. Strips keep their own.
+func (r Rules) thickness(k hull.Strake) measure.Length {
+	if r.Planed > 0 && k.Skin != hull.Strips {
+		return r.Planed
+	}
+	return k.Thickness.Value
+}
+
+// Lean is the hand to which the blade is tilted for a bevel with the named face
+// up: in under the plank, or out from under it.
+func (r Rules) Lean(set measure.Angle) string {
+	if r.FaceUp == Inside {
+		set = -set
+	}
+	switch {
+	case set > 0:
+		return "in under"
+	case set < 0:
+		return "out from under"
+	}
+	return "square"
+}
+
+// ReadFrom is the end from which the marks of a schedule are called out, so that
+// the saw travels with the sawn edge to the same hand on both sides of the hull
+// and tilts to the hand that Lean says: a port plank is a starboard plank turned
+// end for end. From the hull's outside the bow is to the right on starboard; with
+// the outside face up and the upper edge away from the sawyer the saw then runs
+// from the fore end aft with that edge to its right.
+func (s Schedule) ReadFrom(r Rules) string {
+	fore := s.Side != hull.Port
+	if s.Edge == Lower {
+		fore = !fore
+	}
+	if r.FaceUp == Inside {
+		fore = !fore
+	}
+	if fore {
+		return "fore end"
+	}
+	return "after end"
+}

@@ -1,0 +1,90 @@
+package bevel
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"strakebook/calc/measure"
+)
+
+// Trial is one trial cut: what the saw's scale read and what the saw cut.
+type Trial struct{ Reads, Cuts measure.Angle }
+
+// tilt is what the saw's scale must read to cut a bevel: by the trial cuts, drawn
+// straight from one to the next and on beyond the last; of one alone, in its
+// proportion.
+func (r Rules) tilt(set measure.Angle) measure.Angle {
+	t := r.trials()
+	switch {
+	case len(t) == 0:
+		return set
+	case len(t) == 1 && t[0].Cuts == 0:
+		return (set + t[0].Reads).Round(r.Readout)
+	case len(t) == 1:
+		return (set * t[0].Reads / t[0].Cuts).Round(r.Readout)
+	}
+	i := 1
+	for i < len(t)-1 && t[i].Cuts < set {
+		i++
+	}
+	a, b := t[i-1], t[i]
+	return (a.Reads + (set-a.Cuts)*(b.Reads-a.Reads)/(b.Cuts-a.Cuts)).Round(r.Readout)
+}
+
+// trials is the trial cuts made, by what they cut.
+func (r Rules) trials() []Trial {
+	if len(r.Trials) == 0 && r.TrialReads != 0 && r.TrialCuts != 0 {
+		return []Trial{{r.TrialReads, r.TrialCuts}}
+	}
+	return r.Trials
+}
+
+// beyondTrials says that a bevel lies beyond those tried, where several were.
+func (r Rules) beyondTrials(set measure.Angle) bool {
+	t := r.trials()
+	return len(t) > 1 && (set < t[0].Cuts-r.Readout || set > t[len(t)-1].Cuts+r.Readout)
+}
+
+// trialCuts is the setting of trial cuts: "10 cuts 9.75; 5 cuts 5; 0 cuts 0.25".
+type trialCuts struct{ p *[]Trial }
+
+// Set reads pairs of what the scale read and what was cut, apart by semicolons.
+func (v trialCuts) Set(text string) error {
+	var all []Trial
+	expected := fmt.Errorf("reads %q: expected what the scale read and what was cut, as in 10 cuts 9.75; 0 cuts 0.25", text)
+	for _, one := range strings.FieldsFunc(measure.Fold(text), func(r rune) bool { return r == ';' }) {
+		reads, cuts, ok := strings.Cut(strings.ToLower(one), "cuts")
+		if !ok {
+			reads, cuts, ok = strings.Cut(one, "=")
+		}
+		a, errA := measure.ParseAngle(strings.TrimSpace(reads))
+		b, errB := measure.ParseAngle(strings.TrimSpace(cuts))
+		if !ok || errA != nil || errB != nil || math.Abs(float64(a)) > 60 || math.Abs(float64(b)) > 60 {
+			return expected
+		}
+		all = append(all, Trial{a, b})
+	}
+	slices.SortFunc(all, func(a, b Trial) int { return cmp.Compare(a.Cuts, b.Cuts) })
+	for i := 1; i < len(all); i++ {
+		if all[i].Cuts <= all[i-1].Cuts || all[i].Reads <= all[i-1].Reads {
+			return errors.New("expected trial cuts that grow with the scale's reading")
+		}
+	}
+	*v.p = all
+	return nil
+}
+
+func (v trialCuts) String() string {
+	var all []string
+	for _, t := range *v.p {
+		all = append(all, t.Reads.Write()+" cuts "+t.Cuts.Write())
+	}
+	return strings.Join(all, "; ")
+}
+
+// Unit is none: both figures are in degrees.
+func (v trialCuts) Unit() string { return "" }

@@ -17,45 +17,47 @@ const (
 
 // Rules is what a yard may set about its bevels and its saw.
 type Rules struct {
-	Gauge       Gauge          // where the book does not say and readings lie about 90
-	InStation   bool           // readings lifted in the station plane, not square to the edge
-	Sawn        Edge           // the edge that meets the plank already hung
-	Readout     measure.Angle  // the saw's smallest step of tilt
-	Tilt        measure.Angle  // the most the saw tilts
-	Turn        measure.Angle  // the most the tilt can be turned in a foot
-	Step        measure.Length // between marks
-	HullWithin  measure.Angle  // a lifted bevel may differ from the hull's own by so much; 0: not compared
-	FromHull    bool           // schedules are worked out from the hull where none were lifted
-	SidesWithin measure.Angle  // port and starboard may differ by so much; 0: not compared
-	Alarm       float64        // a reading of so many scatters is looked into
-	SawFaired   bool           // saw the faired bevels, not those read
-	Batten      measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
-	Offset      measure.Length // of the kerf off the batten, to the plank's side of the kerf
-	OffsetTo    OffsetTo       // what Offset is measured to
-	Kerf        measure.Length // of the saw that bevels
-	Planed      measure.Length // thickness of the planks as planed and measured; 0: as listed
-	FaceUp      Face           // on the saw's bench
-	DepthSpare  measure.Length // of blade beyond the plank
-	Trials      []Trial        // trial cuts, by what they cut; empty: none but the one below
-	TrialReads  measure.Angle  // a trial cut: the scale read this,
-	TrialCuts   measure.Angle  // and the saw cut this; both 0: none made
+	Gauge        Gauge          // where the book does not say and readings lie about 90
+	InStation    bool           // readings lifted in the station plane, not square to the edge
+	Sawn         Edge           // the edge that meets the plank already hung
+	Readout      measure.Angle  // the saw's smallest step of tilt
+	Tilt         measure.Angle  // the most the saw tilts
+	Turn         measure.Angle  // the most the tilt can be turned in a foot
+	Step         measure.Length // between marks
+	HullWithin   measure.Angle  // a lifted bevel may differ from the hull's own by so much; 0: not compared
+	FromHull     bool           // schedules are worked out from the hull where none were lifted
+	SidesWithin  measure.Angle  // port and starboard may differ by so much; 0: not compared
+	Alarm        float64        // a reading of so many scatters is looked into
+	SawFaired    bool           // saw the faired bevels, not those read
+	Batten       measure.Length // thickness of the guide batten the saw rides on; 0: it rides on the plank
+	BattenWithin measure.Length // one batten serves planks whose edges agree within this
+	Offset       measure.Length // of the kerf off the batten, to the plank's side of the kerf
+	OffsetTo     OffsetTo       // what Offset is measured to
+	Kerf         measure.Length // of the saw that bevels
+	Planed       measure.Length // thickness of the planks as planed and measured; 0: as listed
+	FaceUp       Face           // on the saw's bench
+	DepthSpare   measure.Length // of blade beyond the plank
+	Trials       []Trial        // trial cuts, by what they cut; empty: none but the one below
+	TrialReads   measure.Angle  // a trial cut: the scale read this,
+	TrialCuts    measure.Angle  // and the saw cut this; both 0: none made
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
 func DefaultRules() Rules {
 	return Rules{
-		Sawn:        Upper,            // common practice, no source: hung from the sheer down
-		Readout:     0.25,             // common practice, no source: a quarter of a degree shows
-		Tilt:        15,               // our choice
-		Turn:        2,                // our choice
-		Step:        measure.Foot,     // our choice
-		HullWithin:  0.5,              // our choice: twice what a gauge shows
-		FromHull:    true,             // our choice
-		SidesWithin: 1,                // our choice: four times what a gauge shows
-		Alarm:       4.6,              // our choice, measured: under 1 % of clean seams alarm at a scatter of 0.15 degree
-		Offset:      measure.Inch / 2, // common practice, no source
-		Kerf:        measure.Inch / 8, // common practice, no source
-		DepthSpare:  measure.Inch / 8, // common practice, no source: a hair more
+		Sawn:         Upper,             // common practice, no source: hung from the sheer down
+		Readout:      0.25,              // common practice, no source: a quarter of a degree shows
+		Tilt:         15,                // our choice
+		Turn:         2,                 // our choice
+		Step:         measure.Foot,      // our choice
+		HullWithin:   0.5,               // our choice: twice what a gauge shows
+		FromHull:     true,              // our choice
+		SidesWithin:  1,                 // our choice: four times what a gauge shows
+		Alarm:        4.6,               // our choice, measured: under 1 % of clean seams alarm at a scatter of 0.15 degree
+		BattenWithin: measure.Inch / 32, // our choice: what a saw's fence holds
+		Offset:       measure.Inch / 2,  // common practice, no source
+		Kerf:         measure.Inch / 8,  // common practice, no source
+		DepthSpare:   measure.Inch / 8,  // common practice, no source: a hair more
 	}
 }
 
@@ -75,6 +77,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "bevel alarm", Meaning: "a reading is looked into when it lies this many times the seam's own scatter off the smooth run of its neighbours", Source: "our choice, measured", Value: setting.Number(&r.Alarm, "scatters", 2, 50)},
 		{Name: "saw faired bevels", Meaning: "yes: the faired bevels are sawn in place of those read", Source: "the yard's", Value: setting.YesNo(&r.SawFaired)},
 		{Name: "batten thickness", Meaning: "of the guide batten the saw rides on; 0 where it rides on the plank", Source: "the yard's", Value: setting.Length(&r.Batten, 0, 4*measure.Inch)},
+		{Name: "batten within", Meaning: "one guide batten serves the planks whose edges agree with it within this", Source: "our choice", Value: setting.Length(&r.BattenWithin, 0, measure.Inch)},
 		{Name: "saw offset", Meaning: "from the batten's edge to the plank's side of the kerf", Source: "common practice, no source", Value: setting.Length(&r.Offset, 0, 12*measure.Inch)},
 		{Name: "saw offset to", Meaning: "the part of the kerf that the offset is measured to", Source: "the yard's", Value: setting.Choice(&r.OffsetTo, "plank side", "middle", "far side")},
 		{Name: "bevel kerf", Meaning: "wood the bevelling saw takes; it counts only where the offset is not to the plank's side", Source: "common practice, no source", Value: setting.Length(&r.Kerf, 0, measure.Inch)},

@@ -212,30 +212,36 @@ func (c *curve) place(s float64) float64 {
 // in order. The measure must be smooth; each space between points is looked
 // through in eight parts.
 func (c *curve) crossings(f func(point) float64) []float64 {
-	const parts = 8
 	var all []float64
-	a, fa := c.t[0], f(c.p[0])
-	if fa == 0 {
-		all = append(all, a)
-	}
-	for i := 0; i < len(c.t)-1; i++ {
-		for k := 1; k <= parts; k++ {
-			b := c.t[i] + (c.t[i+1]-c.t[i])*float64(k)/parts
-			p := c.p[i+1]
-			if k < parts {
-				p = c.at(b)
-			}
-			fb := f(p)
-			switch {
-			case fb == 0:
-				all = append(all, b)
-			case fa*fb < 0:
-				all = append(all, c.root(f, a, b, fa, fb))
-			}
-			a, fa = b, fb
-		}
+	for i := range len(c.t) - 1 {
+		c.crossingsIn(i, f, func(t float64) { all = append(all, t) })
 	}
 	return all
+}
+
+// crossingsIn is the crossings in one space, its end among them and its start only
+// at the start of the curve.
+func (c *curve) crossingsIn(i int, f func(point) float64, at func(t float64)) {
+	const parts = 8
+	a, fa := c.t[i], f(c.p[i])
+	if fa == 0 && i == 0 {
+		at(a)
+	}
+	for k := 1; k <= parts; k++ {
+		b := c.t[i] + (c.t[i+1]-c.t[i])*float64(k)/parts
+		p := c.p[i+1]
+		if k < parts {
+			p = c.at(b)
+		}
+		fb := f(p)
+		switch {
+		case fb == 0:
+			at(b)
+		case fa*fb < 0:
+			at(c.root(f, a, b, fa, fb))
+		}
+		a, fa = b, fb
+	}
 }
 
 // root closes in on a crossing between two places on either side of it, by the

@@ -33,6 +33,33 @@ func TestSplines(t *testing.T) {
 	}
 }
 
+// TestSplineValues holds the values between the places to scipy 1.10.1's
+// CubicSpline(bc_type="not-a-knot"), on even places, uneven ones, and where the
+// sign changes.
+func TestSplineValues(t *testing.T) {
+	for _, c := range []struct{ x, y, at, want []float64 }{
+		{[]float64{0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10}, []float64{0, 0.5, 1, 1.75, 2.5, 3, 3.5, 4, 4.25, 4.5, 4.5},
+			[]float64{0.5, 1.25, 2.5, 3.75, 5.5, 7.5, 8.5, 9.5, 9.75}, []float64{0.273353, 0.610405, 1.351308, 2.333909, 3.239545, 4.141766, 4.379828, 4.557672, 4.546557}},
+		{[]float64{0, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 7, 8, 8.5, 9}, []float64{12, 10.5, 9.25, 8, 7, 5.5, 4, 3, 2.25, 1.75, 1.5, 1.25, 1.25},
+			[]float64{0.25, 0.75, 1.75, 2.5, 3.5, 4.5, 6.5, 8.25, 8.75}, []float64{11.193653, 9.868847, 7.463562, 6.220438, 4.725269, 3.440987, 1.953374, 1.372566, 1.189934}},
+		{[]float64{0, 24, 48, 72, 96, 120, 144, 168}, []float64{-2, -0.5, 1, 3, 3, 2, 2, 0.5},
+			[]float64{12, 36, 60, 84, 108, 132, 150, 160}, []float64{-1.155353, 0.155353, 2.096441, 3.271382, 2.443032, 1.956489, 1.910007, 1.394825}},
+		{[]float64{0, 1, 3}, []float64{1, 2, 1.5}, []float64{0.5, 2, 2.5}, []float64{1.604167, 2.166667, 1.9375}},
+		{[]float64{0, 1, 2, 4}, []float64{0, 1, 1.5, 1.75}, []float64{0.5, 1.5, 3, 3.5}, []float64{0.574219, 1.300781, 1.6875, 1.722656}},
+	} {
+		m := slopes(c.x, c.y)
+		// As newCurve draws it, but with the places given.
+		line := curve{t: c.x}
+		for i := range c.x {
+			line.p = append(line.p, point{y: c.y[i]})
+			line.in, line.out = append(line.in, point{y: m[i]}), append(line.out, point{y: m[i]})
+		}
+		for i, at := range c.at {
+			near(t, "value", line.at(at).y, c.want[i], 1e-6)
+		}
+	}
+}
+
 // TestHelix holds true lengths to a helix's own: sqrt((2 pi r n)^2 + h^2).
 func TestHelix(t *testing.T) {
 	for _, h := range []struct{ r, rise, turns float64 }{{24, 60, 0.25}, {500, 1200, 0.1}, {10, 30, 1}} {

@@ -38,11 +38,6 @@ const (
 	MarkFromRabbet                 // girth from the rabbet up to it
 )
 
-// String is the kind's words.
-func (k MarkKind) String() string {
-	return [...]string{"widths", "girths from the sheer", "girths from the rabbet"}[k]
-}
-
 // lined is one skin of one side being lined off, in inches.
 type lined struct {
 	skin     Skin

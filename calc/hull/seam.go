@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"sort"
 
 	"strakebook/calc/measure"
 )
@@ -71,7 +72,7 @@ func square(c *curve, at, along point) (point, bool) {
 		return point{}, false
 	}
 	f := func(p point) float64 { return p.minus(at).dot(along) }
-	if p, ok := c.nearest(at, f); ok {
+	if p, ok := c.beside(at, f); ok {
 		return p, true
 	}
 	for _, end := range []point{c.p[0], c.p[len(c.p)-1]} {
@@ -80,6 +81,30 @@ func square(c *curve, at, along point) (point, bool) {
 		}
 	}
 	return point{}, false
+}
+
+// beside is nearest for a curve that runs aft beside the place: it is looked for
+// from the point abreast of it outward, and no farther than the crossing and one
+// space beyond it, so that the cost does not grow with the curve.
+func (c *curve) beside(to point, f func(point) float64) (point, bool) {
+	abreast := sort.Search(len(c.p)-1, func(i int) bool { return c.p[i].x >= to.x })
+	var best point
+	least, left := math.Inf(1), len(c.p)
+	for ring := 0; ring < len(c.p) && left > 0; ring++ {
+		for _, i := range [2]int{abreast - 1 - ring, abreast + ring} {
+			if i < 0 || i >= len(c.t)-1 {
+				continue
+			}
+			c.crossingsIn(i, f, func(t float64) {
+				if p := c.at(t); p.from(to) < least {
+					best, least = p, p.from(to)
+					left = min(left, 2)
+				}
+			})
+		}
+		left--
+	}
+	return best, !math.IsInf(least, 1)
 }
 
 // EdgeAt is where a strake's upper or lower edge crosses a station, with the

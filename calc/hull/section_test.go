@@ -75,7 +75,10 @@ func TestSeries60(t *testing.T) {
 					}
 				}
 			}
-			near(t, "girth", c.length(), dense, 4e-4*dense)
+			if name == "05" && k == 0 {
+				continue // the file's quarter waterline reads 10, ten times the ship's breadth
+			}
+			near(t, "girth", c.length(), dense, 1e-5*dense)
 		}
 		// No keel is given: amidships the girth is that of bilge and side, from the
 		// breadth at the base, more than straight across and less than the corner.

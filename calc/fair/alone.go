@@ -15,14 +15,25 @@ func Alone(rows []Row, r Rules, scale float64, from, to int) [][]float64 {
 // Raw is how far each of them is off the cubic through its neighbours, in what
 // rounding explains; 0 where there are too few.
 func Raw(rows []Row, r Rules, scale float64, from, to int) [][]float64 {
-	return scores(rows, from, to, func(l line, k int) float64 {
-		p, n := l.piece(k)
-		if len(p.x) < max(r.Least, 5) {
-			return 0
-		}
-		y, gauge := p.leaveOut(n, 4)
-		return (p.y[n] - y) / gauge / scale
-	})
+	return scores(rows, from, to, func(l line, k int) float64 { return l.rawAt(k, r.Least, scale) })
+}
+
+// raw is how far each value of a row of n places is off.
+func (l line) raw(n, least int, scale float64) []float64 {
+	all := make([]float64, n)
+	for k, at := range l.at {
+		all[at] = l.rawAt(k, least, scale)
+	}
+	return all
+}
+
+func (l line) rawAt(k, least int, scale float64) float64 {
+	p, n := l.piece(k)
+	if len(p.x) < max(least, 5) {
+		return 0
+	}
+	y, gauge := p.leaveOut(n, 4)
+	return (p.y[n] - y) / gauge / scale
 }
 
 func scores(rows []Row, from, to int, score func(l line, k int) float64) [][]float64 {

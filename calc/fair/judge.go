@@ -44,15 +44,8 @@ func newTable(rows []Row, r Rules, second Second) *table {
 	for _, row := range rows {
 		row.Given = slices.Clone(row.Given)
 		l := newLine(row)
-		raw := make([]float64, len(row.Y))
-		for k, at := range l.at {
-			if p, i := l.piece(k); len(p.x) >= max(r.Least, 5) {
-				y, gauge := p.leaveOut(i, 4)
-				raw[at] = (p.y[i] - y) / gauge / t.scale
-			}
-		}
 		t.rows, t.lines = append(t.rows, row), append(t.lines, l)
-		t.raw, t.z = append(t.raw, raw), append(t.z, make([]float64, len(row.Y)))
+		t.raw, t.z = append(t.raw, l.raw(len(row.Y), r.Least, t.scale)), append(t.z, make([]float64, len(row.Y)))
 	}
 	for i, row := range t.rows {
 		for k := range row.Y {
@@ -116,6 +109,7 @@ func (t *table) give(s Spot, given bool) {
 // the sections that its place and those beside it are judged by.
 func (t *table) withdraw(s Spot, given bool) {
 	t.give(s, given)
+	t.raw[s.Row] = t.lines[s.Row].raw(len(t.rows[s.Row].Y), t.rules.Least, t.scale)
 	for k := range t.rows[s.Row].Y {
 		_, t.z[s.Row][k], _ = t.judge(s.Row, k)
 	}

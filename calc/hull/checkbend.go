@@ -10,9 +10,11 @@ import (
 // How a section's bend at one station is held against that at the next ones.
 // Measured on the hulls of the detection test.
 const (
-	bendSlack  = 2.5  // bends that differ by so many times what rounding explains agree
-	bendDoubt  = 1.5  // how much of what they differ by beyond that is doubt
-	bendShare  = 0.1  // share of the bend itself that is doubt
+	bendSlack  = 2.5 // bends that differ by so many times what rounding explains agree
+	bendDoubt  = 1.5 // how much of what they differ by beyond that is doubt
+	bendShare  = 0.1 // share of the bend itself that is doubt
+	fewShare   = 0.5 // and where there are too few moulds for a line to have a say
+	fewMoulds  = 5
 	worseSight = 3    // a stencil of so many times the least doubt has no say
 	leastSlope = 0.25 // of a section to the direction of measuring, below which it tells nothing
 )
@@ -235,6 +237,11 @@ func (s *sight) compare(rows []fair.Row, scale float64, line, station int, st st
 		want, doubt = onward(x, after, scale)
 	default:
 		return fair.Opinion{}, false
+	}
+	if len(s.o.Stations) <= fewMoulds {
+		for _, b := range slices.Concat(before[:nb], after[:na]) {
+			doubt = max(doubt, fewShare*math.Abs(b.off))
+		}
 	}
 	return fair.Opinion{Value: rows[line].Y[station] - (here.off - want.off),
 		Sd: math.Hypot(math.Hypot(here.grow, want.noise)*scale, math.Hypot(bendDoubt*doubt, bendShare*want.off))}, true

@@ -20,7 +20,8 @@ type Doubt struct {
 	Copied        string     // why no figure is proposed: what it is the same as
 	Z             float64    // how far it is off, in the table's scatters
 	Sure          bool
-	Or            []int // other stations of the line that explain it nearly as well
+	Text          string // what speaks against it, where that is not the curve
+	Or            []int  // other stations of the line that explain it nearly as well
 }
 
 // Take is what a builder takes who takes the proposal: the likeliest reading,
@@ -48,10 +49,12 @@ func (d Doubt) Neighbours(o Offsets) (before, after source.Reading[measure.Lengt
 func (d Doubt) Finding(o Offsets) finding.Finding {
 	f := finding.Finding{Kind: d.Kind, Cell: d.Reads.Cell, Reads: d.Reads.Text, Suggests: d.suggests(o)}
 	reads := fmt.Sprintf("%s at station %s reads %q", o.Lines[d.Line].words(), o.Stations[d.Station].Name, d.Reads.Text)
-	switch d.Kind {
-	case OffsetNegative:
+	switch {
+	case d.Text != "":
+		f.Text = d.Text
+	case d.Kind == OffsetNegative:
 		f.Text = reads + ", less than nothing"
-	case OffsetZero:
+	case d.Kind == OffsetZero:
 		f.Text = reads + " between stations that have width"
 	default:
 		f.Text = reads

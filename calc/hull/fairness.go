@@ -42,8 +42,7 @@ func checkFairness(o Offsets, r Rules) Report {
 	for _, f := range c.judged.Flags {
 		c.withdrawn[f.Spot] = true
 	}
-	e := Report{Scale: c.judged.Scale, Found: append(found, c.unfair()...), Doubts: append(c.impossible(), c.jumps()...)}
-	e.Found = append(e.Found, c.valleys()...)
+	e := Report{Scale: c.judged.Scale, Found: append(found, c.unfair()...), Doubts: slices.Concat(c.impossible(), c.jumps(), c.valleys())}
 	for i := range e.Doubts {
 		d := &e.Doubts[i]
 		e.Found = append(e.Found, d.Finding(c.o))
@@ -136,37 +135,6 @@ func (o Offsets) fill(i, k int) (measure.Length, bool) {
 	return o.length(v), ok
 }
 
-// valleys looks for hollows in half-breadths along each waterline, the values
-// already found bad left out. Lines long enough to be judged by their curve are
-// not: what the curve passes, a step of rounding may still hollow.
-func (c checked) valleys() finding.List {
-	var found finding.List
-	o, rows := c.o, c.rows
-	for i, l := range o.Lines {
-		if l.View != HalfBreadth {
-			continue
-		}
-		row := fair.Row{X: rows[i].X, Y: rows[i].Y, Given: slices.Clone(rows[i].Given)}
-		for k := range row.Given {
-			row.Given[k] = row.Given[k] && !c.withdrawn[fair.Spot{Row: i, At: k}] && !c.touched(k)
-		}
-		for _, v := range fair.Valleys(row, 2) {
-			if end, ok := endExplains(row, v); ok {
-				at := l.Values[end]
-				found = append(found, finding.Finding{Kind: OffsetValley, Cell: at.Cell, Reads: at.Text, Also: []source.Cell{l.Values[v.At].Cell},
-					Text: fmt.Sprintf("%s at station %s reads %q, the end of the line and higher than station %s (%q) beside it", l.words(), o.Stations[end].Name, at.Text, o.Stations[v.At].Name, l.Values[v.At].Text)})
-				continue
-			}
-			at := l.Values[v.At]
-			found = append(found, finding.Finding{Kind: OffsetValley, Cell: at.Cell, Reads: at.Text,
-				Also: []source.Cell{l.Values[v.Left].Cell, l.Values[v.Right].Cell},
-				Text: fmt.Sprintf("%s at station %s reads %q, below both station %s (%q) and station %s (%q)", l.words(), o.Stations[v.At].Name, at.Text,
-					o.Stations[v.Left].Name, l.Values[v.Left].Text, o.Stations[v.Right].Name, l.Values[v.Right].Text)})
-		}
-	}
-	return found
-}
-
 // reports is the fairness of every line, values found bad counted in it.
 func (c checked) reports() []LineReport {
 	o, rows, judged := c.o, c.rows, c.judged
@@ -213,24 +181,4 @@ func (c checked) reports() []LineReport {
 		all[i] = rep
 	}
 	return all
-}
-
-// endExplains says that a hollow is only the first or last figure of its line
-// standing too high: without it the line rises and falls once.
-func endExplains(row fair.Row, v fair.Valley) (end int, ok bool) {
-	for _, peak := range []int{v.Left, v.Right} {
-		beyond := row.Given[:peak]
-		if peak == v.Right {
-			beyond = row.Given[peak+1:]
-		}
-		if slices.Contains(beyond, true) {
-			continue
-		}
-		bare := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
-		bare.Given[peak] = false
-		if len(fair.Valleys(bare, 2)) == 0 {
-			return peak, true
-		}
-	}
-	return 0, false
 }

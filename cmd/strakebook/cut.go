@@ -2,7 +2,8 @@ package main
 
 import (
 	"errors"
-	"fmt"
+	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -42,27 +43,9 @@ func newCut() *cobra.Command {
 		if c.each && out != "" && len(books) > 1 {
 			return calledWrongly{errors.New("-o names one file, and --each makes one for every book")}
 		}
-		return eachJob(c.jobs(books), p, func(job []string) error { return cutJob(job, out, &c, p) })
+		return eachJob(c.jobs(books), p, func(job []string, p printer) error { return cutJob(job, out, &c, p) })
 	}
 	return cmd
-}
-
-// eachJob does every job; one that cannot be done does not stop the others.
-func eachJob(jobs [][]string, p printer, do func([]string) error) error {
-	var failed, found error
-	for _, job := range jobs {
-		switch err := do(job); {
-		case err == nil:
-		case errors.Is(err, errFound):
-			found = err
-		case len(jobs) == 1:
-			return err
-		default:
-			p.failure(err)
-			failed = fmt.Errorf("not every book was done: %w", err)
-		}
-	}
-	return errors.Join(failed, found)
 }
 
 // cutJob reads, works out and writes one job.
@@ -71,7 +54,11 @@ func cutJob(books []string, out string, c *common, p printer) error {
 	if err != nil {
 		return err
 	}
-	return writeJob(in, convert.Target{Path: out, Force: c.force, Tables: c.csv}, c.strict, p)
+	tables := c.csv
+	if c.each && tables != "" { // a folder for each book
+		tables = filepath.Join(tables, strings.TrimSuffix(filepath.Base(books[0]), filepath.Ext(books[0])))
+	}
+	return writeJob(in, convert.Target{Path: out, Force: c.force, Tables: tables}, c.strict, p)
 }
 
 // writeJob works out and writes what was read, and prints what there is to say.

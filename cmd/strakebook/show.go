@@ -24,7 +24,7 @@ func newShow() *cobra.Command {
 			return err
 		}
 		p := printer{out: cmd.OutOrStdout(), errs: cmd.ErrOrStderr(), quiet: c.quiet, json: c.json}
-		return eachJob(c.jobs(books), p, func(job []string) error {
+		return eachJob(c.jobs(books), p, func(job []string, p printer) error {
 			in, err := convert.Read(job, c.options())
 			if err != nil {
 				return err

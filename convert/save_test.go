@@ -135,8 +135,7 @@ func TestNothingIsLeftBehind(t *testing.T) {
 // A cut list cut again says what was said of the book: our sheets and marks of
 // the first run are gone, and not written beside the new ones.
 func TestCutTwice(t *testing.T) {
-	_, list := cutDemo(t)
-	sheets, findings := cutAgain(t, list)
+	book, list := cutDemo(t)
 	again := filepath.Join(t.TempDir(), "again.xlsx")
 	in, err := Read([]string{list}, Options{})
 	if err != nil {
@@ -145,21 +144,21 @@ func TestCutTwice(t *testing.T) {
 	if _, err := in.Work().Save(Target{Path: again}); err != nil {
 		t.Fatal(err)
 	}
-	sheetsAgain, findingsAgain := cutAgain(t, again)
+	sheets, findings := seen(t, list)
+	sheetsAgain, findingsAgain := seen(t, again)
 	if d := cmp.Diff(sheets, sheetsAgain); d != "" {
 		t.Errorf("sheets: %s", d)
 	}
 	if d := cmp.Diff(findings, findingsAgain); d != "" {
 		t.Errorf("findings: %s", d)
 	}
-	book, _ := cutDemo(t)
-	if _, first := cutAgain(t, book); len(first) == 0 || !cmp.Equal(first, findings) {
+	if _, first := seen(t, book); len(first) == 0 || !cmp.Equal(first, findings) {
 		t.Errorf("the cut list is told otherwise than the book: %s", cmp.Diff(first, findings))
 	}
 }
 
-// cutAgain is the names of a book's sheets and what is found in it.
-func cutAgain(t *testing.T, path string) (sheets, findings []string) {
+// seen is the names of a book's sheets and what is found in reading it.
+func seen(t *testing.T, path string) (sheets, findings []string) {
 	t.Helper()
 	in, err := Read([]string{path}, Options{})
 	if err != nil {
@@ -168,7 +167,7 @@ func cutAgain(t *testing.T, path string) (sheets, findings []string) {
 	for _, s := range in.Books[0].Sheets {
 		sheets = append(sheets, s.Name)
 	}
-	for _, f := range in.Work().Findings {
+	for _, f := range in.Findings {
 		findings = append(findings, f.Code+" "+f.Cell.Sheet+"!"+f.Cell.Ref())
 	}
 	return sheets, findings

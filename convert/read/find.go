@@ -3,7 +3,9 @@ package read
 import (
 	"math"
 	"slices"
+	"strings"
 
+	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
 
@@ -122,6 +124,9 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 		n, ok := r.stationName(g.see(row, cols[i]))
 		last := t.names[len(t.names)-1]
 		gap := cols[i] - last.col - 1
+		if !ok && r.misnamed(t, row, cols, i) {
+			continue // figures under a word that names no station: said when they are read
+		}
 		if !ok || gap > 2 || last.summary || gap > 0 && !goesOn(t.names, n) {
 			break
 		}
@@ -130,6 +135,45 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 	}
 	t.left, t.right = t.names[0].col, t.names[len(t.names)-1].col
 	return t, i
+}
+
+// misnamed says that the i-th filled column of a row of names has another word in
+// place of a name: the names before and after it go on across it.
+func (r *reader) misnamed(t *stationTable, row int, cols []int, i int) bool {
+	last := t.names[len(t.names)-1]
+	if !last.numbered || cols[i] != last.col+1 || i+1 >= len(cols) || cols[i+1] != cols[i]+1 {
+		return false
+	}
+	next, ok := r.stationName(t.see(row, cols[i+1]))
+	if !ok || !next.numbered || next.worded != last.worded {
+		return false
+	}
+	step := 1.0
+	if k := len(t.names); k > 1 && t.names[k-2].numbered {
+		step = last.number - t.names[k-2].number
+	}
+	return next.number-last.number == 2*step
+}
+
+// ofFigures is how many of the columns of labels hold figures as a table's do.
+func (t *stationTable) ofFigures() int {
+	n := 0
+	for _, col := range t.labels {
+		figures, others := 0, 0
+		for _, row := range t.lines {
+			switch c := t.see(row, col); {
+			case c.Kind == sheet.Number && c.Number != math.Trunc(c.Number), c.Kind == sheet.Date,
+				c.Kind == sheet.Text && len(measure.Notations(c.Text)) > 0 && strings.ContainsAny(c.Text, "-/.,'"):
+				figures++
+			case filled(c) && c.Kind == sheet.Text:
+				others++
+			}
+		}
+		if figures > others && 2*figures > len(t.lines) {
+			n++
+		}
+	}
+	return n
 }
 
 // goesOn says that a name follows those before it across a gap.
@@ -166,6 +210,9 @@ func (r *reader) fits(t *stationTable) bool {
 		if r.words.has(c.Text, "position") {
 			t.position = t.head // stations known by where they lie, if by no name
 		}
+		if n, ok := r.stationName(c); ok && (n.numbered || n.worded) {
+			continue // a station of a table that runs the other way
+		}
 		corner = corner || r.words.has(c.Text, "station")
 		cornerLine = cornerLine || r.words.has(c.Text, lineMeanings...) || r.words.has(c.Text, "strake", "edge")
 	}
@@ -180,6 +227,9 @@ func (r *reader) fits(t *stationTable) bool {
 	r.extent(t)
 	if len(t.lines) == 0 && t.position == 0 || !t.said && len(t.lines) < 2 {
 		return false
+	}
+	if t.ofFigures() > 1 {
+		return false // the right part of a table whose names are broken off
 	}
 	labelled := 0
 	for _, row := range t.lines {

@@ -49,7 +49,9 @@ func (r *reader) leftovers(p *page) {
 		r.add(finding.Finding{Kind: SheetUnused, Cell: whole, Text: text})
 		return
 	}
-	if len(figures) > 0 {
+	if at, many := largest(figures); many {
+		r.add(finding.Finding{Kind: TableUnknown, Cell: at, Text: "figures like those of a table were left, at " + blocks(figures)})
+	} else if len(figures) > 0 {
 		r.add(finding.Finding{Kind: CellsUnused, Cell: figures[0], Also: figures[1:min(len(figures), mostNamed)],
 			Text: fmt.Sprintf("%s outside of any table, at %s", plural(len(figures), "figure lies", "figures lie"), blocks(figures))})
 	}
@@ -87,21 +89,29 @@ func list(cells []source.Cell) string {
 // block is a run of cells beside and below one another.
 type block struct{ top, left, bottom, right int }
 
+// largest is where the largest block of some cells begins; many is true where it
+// is large enough to be a table: sixteen figures in four rows and columns or more.
+func largest(cells []source.Cell) (at source.Cell, many bool) {
+	for _, b := range blocksOf(cells) {
+		n := 0
+		for _, c := range cells {
+			if c.Row >= b.top && c.Row <= b.bottom && c.Col >= b.left && c.Col <= b.right {
+				if n++; n == 1 {
+					at = c
+				}
+			}
+		}
+		if n >= 16 && b.bottom-b.top >= 3 && b.right-b.left >= 3 {
+			return at, true
+		}
+	}
+	return at, false
+}
+
 // blocks is the places of some cells, those of one sheet in order of its rows,
 // as blocks that hold them all.
 func blocks(cells []source.Cell) string {
-	var all []block
-	for _, c := range cells {
-		k := slices.IndexFunc(all, func(b block) bool {
-			return c.Row >= b.top && c.Row <= b.bottom+1 && c.Col >= b.left-1 && c.Col <= b.right+1
-		})
-		if k < 0 {
-			all = append(all, block{c.Row, c.Col, c.Row, c.Col})
-			continue
-		}
-		b := &all[k]
-		b.bottom, b.left, b.right = max(b.bottom, c.Row), min(b.left, c.Col), max(b.right, c.Col)
-	}
+	all := blocksOf(cells)
 	var refs []string
 	for i, b := range all {
 		if i == 8 {
@@ -117,34 +127,19 @@ func blocks(cells []source.Cell) string {
 	return strings.Join(refs, ", ")
 }
 
-// dayCounts makes dates of the bare day counts among a table's figures: dates
-// whose format was changed to that of a number. They are whole, of this century,
-// and far beyond every other figure.
-func (r *reader) dayCounts(t *stationTable, rows, cols []int, cells []sheet.Cell) {
-	const from, to = 36526, 47847 // 2000 to 2030
-	most, some := 0.0, false
-	day := func(c sheet.Cell) bool {
-		return c.Kind == sheet.Number && c.Number >= from && c.Number <= to && c.Number == float64(int(c.Number))
-	}
+// blocksOf is some cells, in order of their rows, as blocks that hold them all.
+func blocksOf(cells []source.Cell) []block {
+	var all []block
 	for _, c := range cells {
-		switch {
-		case day(c):
-			some = true
-		case c.Kind == sheet.Number:
-			most = max(most, c.Number, -c.Number)
+		k := slices.IndexFunc(all, func(b block) bool {
+			return c.Row >= b.top && c.Row <= b.bottom+1 && c.Col >= b.left-1 && c.Col <= b.right+1
+		})
+		if k < 0 {
+			all = append(all, block{c.Row, c.Col, c.Row, c.Col})
+			continue
 		}
+		b := &all[k]
+		b.bottom, b.left, b.right = max(b.bottom, c.Row), min(b.left, c.Col), max(b.right, c.Col)
 	}
-	if !some || most*5 > from {
-		return
-	}
-	for _, row := range rows {
-		for _, col := range cols {
-			c := t.see(row, col)
-			if !day(c) {
-				continue
-			}
-			c.Kind, c.Format = sheet.Date, ""
-			t.put[pair(t.swap(row, col))] = c
-		}
-	}
+	return all
 }

@@ -1,0 +1,312 @@
+package read
+
+import (
+	"slices"
+	"strings"
+
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// listAt is the table whose headings begin in a row, in that row alone or
+// in it and those below, as the kind that most of its headings fit; nil for none.
+func (r *reader) listAt(p *page, row int, kinds []recordTable) *records {
+	var best *records
+	rivals := 0
+	for depth := 1; depth <= headRows; depth++ {
+		if depth > 1 && !p.wordsOnly(row+depth-1) {
+			break
+		}
+		for _, kind := range kinds {
+			t := r.heading(p, row, row+depth-1, kind)
+			switch {
+			case t == nil:
+			case best == nil || len(t.cols) > len(best.cols):
+				best, rivals = t, 0
+			case len(t.cols) == len(best.cols) && t.head == best.head:
+				rivals++
+				if r.captioned(t) > r.captioned(best) {
+					best, rivals = t, 0
+				} else if r.captioned(t) < r.captioned(best) {
+					rivals--
+				}
+			}
+		}
+	}
+	if rivals > 0 && best != nil && best.unsure() {
+		return nil // said with the cells left over
+	}
+	return best
+}
+
+// unsure says that nothing but common words as "No." make a table what it is.
+func (t *records) unsure() bool {
+	return len(t.kind.names) > 0 && t.kind.name != "settings" && t.heads[t.cols[t.kind.names[0]]] != "" && commonName(t.heads[t.cols[t.kind.names[0]]])
+}
+
+// captioned is how much the words above speak for a table's kind.
+func (r *reader) captioned(t *records) int {
+	n := 0
+	for _, c := range t.caption {
+		if r.words.has(c, t.kind.titled...) {
+			n++
+		}
+	}
+	return n
+}
+
+// wordsOnly says that a row holds texts alone, as rows of headings do.
+func (p *page) wordsOnly(row int) bool {
+	if row > p.rows {
+		return false
+	}
+	any := false
+	for _, col := range p.filled[0][row] {
+		c := p.at(row, col)
+		if c.Kind == sheet.Empty {
+			continue
+		}
+		if c.Kind != sheet.Text || len(measure.Notations(c.Text)) > 0 {
+			return false
+		}
+		any = true
+	}
+	return any
+}
+
+// commonName says that a heading is one that any list may have.
+func commonName(heading string) bool {
+	switch plainWords(heading) {
+	case "no", "name", "item", "number", "":
+		return true
+	}
+	return false
+}
+
+// heading says whether some rows are the headings of a kind of table.
+func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
+	t := &records{page: p, kind: kind, top: top, head: bottom, cols: map[string]int{}, heads: map[int]string{}, said: map[string]measure.Form{}, above: map[string]int{}}
+	last, common := 0, []int(nil)
+	for _, col := range r.headColumns(p, top, bottom) {
+		if last > 0 && col > last+3 {
+			if len(t.cols) >= kind.least {
+				break // another table stands beside this one
+			}
+			t.cols, t.heads, t.said, t.names, t.left, common = map[string]int{}, map[int]string{}, map[string]measure.Form{}, nil, 0, nil
+		}
+		if last > 0 && col > last+1 && len(t.cols) >= kind.least && t.complete() && (kind.long || r.words.of(p.spread(bottom, col)) == "") {
+			break // what stands beside it
+		}
+		last = col
+		whole, nearest := "", ""
+		for row := top; row <= bottom; row++ {
+			c := p.spread(row, col)
+			if row == bottom && top == bottom {
+				c = p.at(row, col)
+			}
+			if c.Kind == sheet.Text && text(c) != nearest {
+				nearest = text(c)
+				whole = strings.TrimSpace(whole + " " + nearest)
+			}
+			if n, ok := r.stationName(c); ok && row == bottom && (n.numbered || n.transom) {
+				n.col = col
+				t.names = append(t.names, n)
+			}
+		}
+		if whole == "" {
+			continue
+		}
+		t.heads[col] = whole
+		if kind.long && r.namesLine(nearest) {
+			return nil // a table of stations, a line a column
+		}
+		m := r.words.heading(whole)
+		if m == "" && top < bottom {
+			if m = r.words.heading(nearest); m == "" {
+				m = r.words.heading(strings.TrimSpace(strings.TrimSuffix(whole, nearest)))
+			}
+		}
+		if commonName(whole) {
+			common = append(common, col)
+			continue
+		}
+		m = kind.sense(m, whole)
+		if slices.Contains(kind.never, m) {
+			return nil
+		}
+		if !slices.Contains(kind.fields, m) {
+			continue
+		}
+		if _, twice := t.cols[m]; twice {
+			if kind.long && m != "note" {
+				return nil
+			}
+			continue
+		}
+		t.cols[m] = col
+		if t.left == 0 {
+			t.left = col
+		}
+		t.right = max(t.right, col)
+		if form, ok := headUnit(whole); ok {
+			t.said[m] = form
+		} else if form, ok := headUnit(nearest); ok {
+			t.said[m] = form
+		}
+	}
+	r.commonNames(t, common)
+	if len(t.cols) < kind.least || !t.complete() {
+		return nil
+	}
+	if len(t.names) > 0 && (len(t.names) < fewestNames || kind.name != "strakes") {
+		if len(t.names) >= fewestNames {
+			return nil // a table of stations
+		}
+		t.names = nil
+	}
+	if top < bottom && !r.addsBelow(t) {
+		return nil
+	}
+	for t.heads[t.right+1] != "" {
+		t.right++ // headings not known, of the same table
+	}
+	for col := range t.heads {
+		if col > t.right || col < t.left && t.heads[col+1] == "" {
+			delete(t.heads, col) // what stands beside it
+		}
+	}
+	t.caption = r.above(p, top, t.left, t.right)
+	return t
+}
+
+// namesLine says that a heading is one line of the hull by its name: WL 6, deck.
+func (r *reader) namesLine(heading string) bool {
+	switch r.lineMeaning(heading) {
+	case "":
+		return false
+	case "waterline", "buttock", "breadths", "heights":
+		return r.words.heading(heading) == "" && strings.ContainsAny(unlevelledUnits(heading), "0123456789")
+	}
+	return true
+}
+
+// unlevelledUnits is a heading without what it says of its unit, whose figures
+// name no line: (1/8 in.).
+func unlevelledUnits(heading string) string {
+	return strings.ReplaceAll(inBrackets.ReplaceAllString(strings.ToLower(measure.Fold(heading)), " "), "8ths", "")
+}
+
+// addsBelow says that the last row of the headings holds headings, and not the
+// first record or units.
+func (r *reader) addsBelow(t *records) bool {
+	n := 0
+	for _, col := range t.cols {
+		c := t.page.at(t.head, col)
+		if c.Kind != sheet.Text {
+			continue
+		}
+		if _, unit := bareUnit(c.Text); unit || figure(c.Text) {
+			return false
+		}
+		if r.words.heading(c.Text) != "" || r.words.heading(t.heads[col]) != "" {
+			n++
+		}
+	}
+	return n > 0
+}
+
+// headColumns is the columns in which some rows hold a heading, merged ones
+// included.
+func (r *reader) headColumns(p *page, top, bottom int) []int {
+	var all []int
+	for row := top; row <= bottom; row++ {
+		if row > p.rows {
+			break
+		}
+		for _, col := range p.filled[0][row] {
+			all = append(all, col)
+		}
+	}
+	if top < bottom {
+		for at, over := range p.covered {
+			if over[0] >= top && at[0] <= bottom && at[0] >= top && at[1] != over[1] {
+				all = append(all, at[1])
+			}
+		}
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+// complete says that a table has the columns its kind must have.
+func (t *records) complete() bool {
+	for _, m := range t.kind.need {
+		if _, ok := t.cols[m]; !ok {
+			return false
+		}
+	}
+	for _, some := range t.kind.either {
+		if !slices.ContainsFunc(some, func(m string) bool { _, ok := t.cols[m]; return ok }) {
+			return false
+		}
+	}
+	return true
+}
+
+// commonNames settles the headings that any list may have, as "No." and "Name":
+// the first names the records where nothing else does; a number that does not
+// count the rows is how many there are.
+func (r *reader) commonNames(t *records, cols []int) {
+	take := func(m string, col int) {
+		t.cols[m] = col
+		if t.left == 0 || col < t.left {
+			t.left = col
+		}
+		t.right = max(t.right, col)
+	}
+	for _, col := range cols {
+		key := ""
+		if len(t.kind.names) > 0 {
+			key = t.kind.names[0]
+		}
+		m := r.words.heading(t.heads[col])
+		if _, have := t.cols[key]; key != "" && !have {
+			take(key, col)
+		} else if _, have := t.cols[m]; !have && slices.Contains(t.kind.fields, m) && !t.serial(col) {
+			take(m, col)
+		}
+	}
+}
+
+// serial says that a column numbers its rows 1, 2, 3.
+func (t *records) serial(col int) bool {
+	n := 0.0
+	for row := t.head + 1; row <= t.page.rows; row++ {
+		c := t.page.at(row, col)
+		if c.Kind != sheet.Number {
+			if n > 0 && !filled(c) {
+				break
+			}
+			continue
+		}
+		if n++; c.Number != n {
+			return false
+		}
+	}
+	return n > 1
+}
+
+// sense settles words that mean different things at the head of different
+// tables.
+func (k recordTable) sense(m, heading string) string {
+	t := plainWords(heading)
+	switch {
+	case k.name == "settings" && (t == "setting" || t == "settings"):
+		return "setting"
+	case k.name == "guide" && t == "sheet":
+		return "sheet"
+	case k.name == "offsets" && (m == "count" || m == "offsets") && t != "no":
+		return "value"
+	}
+	return m
+}

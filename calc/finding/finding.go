@@ -5,7 +5,9 @@ package finding
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
+	"strings"
 
 	"strakebook/calc/source"
 )
@@ -73,4 +75,18 @@ func (l List) Count(s Severity) int {
 		}
 	}
 	return n
+}
+
+// Tally is how many there are of each severity, in words: "1 error, 0 warnings,
+// 4 notes".
+func (l List) Tally() string {
+	words := make([]string, 0, 3)
+	for _, s := range []Severity{Error, Warning, Note} {
+		n, plural := l.Count(s), "s"
+		if n == 1 {
+			plural = ""
+		}
+		words = append(words, fmt.Sprintf("%d %s%s", n, s, plural))
+	}
+	return strings.Join(words, ", ")
 }

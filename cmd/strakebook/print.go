@@ -31,7 +31,7 @@ func (p printer) cut(d *convert.Done, path string) error {
 			fmt.Fprintln(p.out, line)
 		}
 	}
-	p.count(d.Findings)
+	fmt.Fprintln(p.out, d.Findings.Tally())
 	fmt.Fprintf(p.out, "wrote %s\n", path)
 	return nil
 }
@@ -42,7 +42,7 @@ func (p printer) check(d *convert.Done) error {
 		return p.object(d.JSON(false))
 	}
 	p.findings(d.Findings)
-	p.count(d.Findings)
+	fmt.Fprintln(p.out, d.Findings.Tally())
 	return nil
 }
 
@@ -108,18 +108,6 @@ func severalBooks(l finding.List) bool {
 		}
 	}
 	return false
-}
-
-func (p printer) count(l finding.List) {
-	fmt.Fprintf(p.out, "%s, %s, %s\n", number(l.Count(finding.Error), "error"),
-		number(l.Count(finding.Warning), "warning"), number(l.Count(finding.Note), "note"))
-}
-
-func number(n int, thing string) string {
-	if n == 1 {
-		return "1 " + thing
-	}
-	return fmt.Sprintf("%d %ss", n, thing)
 }
 
 // failure prints an error that stopped one job of several.

@@ -17,7 +17,7 @@ func Lines(in Input) [][2]string {
 	for _, t := range in.Tables {
 		add("Read", "%s at %s!%s, %d lines", t.Table, t.Sheet, t.Range, t.Lines)
 	}
-	add("Findings", "%d errors, %d warnings, %d notes", in.Findings.Count(finding.Error), in.Findings.Count(finding.Warning), in.Findings.Count(finding.Note))
+	add("Findings", "%s", in.Findings.Tally())
 	s := in.Result.Plan.Summary
 	if s.Pieces > 0 {
 		joints := 0

@@ -127,8 +127,11 @@ func (h *hull) gaps() finding.List {
 			Text: fmt.Sprintf("the deck is not given in both views at %d stations: their girths end at the highest line", head)})
 	}
 	if len(loose) > 0 {
-		found = append(found, finding.Finding{Kind: SectionThin, Cell: loose[0], Also: loose[1:],
-			Text: fmt.Sprintf("%d stations have too few offsets to draw a section through", len(loose))})
+		text := fmt.Sprintf("%d stations have too few offsets to draw a section through", len(loose))
+		if len(loose) == 1 {
+			text = "the station has too few offsets to draw a section through"
+		}
+		found = append(found, finding.Finding{Kind: SectionThin, Cell: loose[0], Also: loose[1:], Text: text})
 	}
 	if outside > 0 {
 		found = append(found, finding.Finding{Kind: SectionBeyond, Cell: h.o.Cell,

@@ -46,6 +46,9 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 		}
 		l.down[j+1] = row
 		found = append(found, h.humps(m, s)...)
+		if m.Kind != MarkWidths {
+			found = append(found, h.beyondGirth(l, m, s)...)
+		}
 	}
 	return append(found, h.sums(l, m)...)
 }
@@ -110,6 +113,28 @@ func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
 	}
 	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.o.Form.Write(measure.Inches(want).Round(measure.Sixteenth)),
 		Text: fmt.Sprintf("the seam below strake %s has a %s at station %s", s.Strake, word, m.Stations[at[worst]].Name)}}
+}
+
+// beyondGirth finds the mark that lies farthest beyond the other end of the
+// girth.
+func (h *hull) beyondGirth(l *lined, m SeamMarks, s SeamMark) finding.List {
+	worst, most := -1, h.r.SumWithin
+	girth := func(i int) measure.Length { return measure.Inches(l.girth[h.station(m.Stations[i].Name)]) }
+	for i, st := range m.Stations {
+		k := h.station(st.Name)
+		if k < 0 || l.sections[k] == nil || i >= len(s.Values) || !s.Values[i].OK() {
+			continue
+		}
+		if over := s.Values[i].Value - girth(i); over > most {
+			worst, most = i, over
+		}
+	}
+	if worst < 0 {
+		return nil
+	}
+	return finding.List{{Kind: LiningSum, Cell: s.Values[worst].Cell, Reads: s.Values[worst].Text,
+		Text: fmt.Sprintf("the seam below strake %s is marked %s beyond the girth at station %s, which is %s on the surface %s", s.Strake,
+			h.write(most), m.Stations[worst].Name, h.write(girth(worst)), l.on)}}
 }
 
 // without is a row with one value withdrawn.

@@ -102,8 +102,7 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 	strake := lining.Strakes[k]
 	run = s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
-		one.Length = source.Is(run.RoundUp(measure.Eighth))
-		one.Length.Cell = one.Cell
+		one.Length = s.computed(run.RoundUp(measure.Eighth), one.Cell)
 		if fore, _, ok := lining.Ends(k); ok && !one.Start.OK() {
 			one.Start = source.Is(fore)
 		}
@@ -117,9 +116,19 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 				widest = max(widest, w)
 			}
 		}
-		one.Width = source.Is(widest.RoundUp(measure.Sixteenth))
+		if widest > 0 {
+			one.Width = s.computed(widest.RoundUp(measure.Sixteenth), one.Cell)
+		}
 	}
 	return run, max(lining.Seams[k].loose, lining.Seams[k+1].loose)
+}
+
+// computed is a figure of the hull's in place of one the list lacks: it stands at
+// the strake's own cell.
+func (s *Shape) computed(l measure.Length, at source.Cell) source.Reading[measure.Length] {
+	r := source.Is(l)
+	r.Text, r.Cell = s.Form.Write(l), at
+	return r
 }
 
 // lined is the lining a strake belongs to and its place there.

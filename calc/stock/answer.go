@@ -39,13 +39,18 @@ func newAnswer(h *shop, runs []lay.Run, rack []Board) *answer {
 
 // solve lays the joints of one part and cuts its pieces.
 func (a *answer) solve(p part, r Rules) {
-	a.bound += p.bound(0)
-	whole := p.bound(p.trueJoint)
+	bound := p.bound(0)
+	whole := bound
+	if p.trueJoint > 0 {
+		whole = p.bound(p.trueJoint)
+	}
+	a.bound += bound
 	a.whole += whole
+	a.longer(p, bound)
 	s := newSearch(&p.yard)
 	moves, starts := effort(r.Tries, len(p.timbers))
 	var best layout
-	if !s.solve(&best, moves, starts, p.bound(p.joint)*1001/1000) {
+	if !s.solve(&best, moves, starts, whole+whole/1000) {
 		a.alone(p)
 		return
 	}

@@ -62,7 +62,7 @@ func (s *search) boundAt(each, step, of money) money {
 		gain[z.kind] = max(gain[z.kind], board)
 	}
 	own := s.yard
-	s.yard = &y
+	s.yard, s.lists = &y, make([]priceList, len(y.classes))
 	defer func() { s.yard = own }()
 	total := money(0)
 	for k, n := range y.counts {
@@ -104,14 +104,15 @@ func (s *search) alone(t *timber, each money) money {
 	if t.given || longest < s.grid || c.longest < c.scarf {
 		return best
 	}
+	list := s.priceList(t.class)
 	n := min(int(longest/s.grid), t.steps) + 2
 	tab := tables{make([]money, n), make([]money, n), make([]money, n), int(t.length / s.grid)}
 	tail := t.length - int64(tab.whole)*s.grid
 	for d := range n {
 		l := int64(d) * s.grid
-		tab.in[d] = s.fair(c, l+c.scarf, true)
-		tab.first[d] = s.fair(c, l+c.scarf-c.scarf/2, true)
-		tab.last[d] = s.fair(c, l+tail+c.scarf/2, true)
+		tab.in[d] = list.at(l + c.scarf)
+		tab.first[d] = list.at(l + c.scarf - c.scarf/2)
+		tab.last[d] = list.at(l + tail + c.scarf/2)
 	}
 	clear(s.pen)
 	for _, z := range t.clear {
@@ -132,4 +133,29 @@ func (s *search) alone(t *timber, each money) money {
 		}
 	}
 	return best
+}
+
+// priceList is the fair prices of a class's pieces by the inch, each length
+// taken down to a whole inch: no dearer than the true ones, so the bound holds.
+type priceList []money
+
+const inch = 25_400_000
+
+func (s *search) priceList(class int) priceList {
+	if s.lists[class] == nil {
+		c := &s.classes[class]
+		list := make(priceList, c.longest/inch+1)
+		for i := range list {
+			list[i] = s.fair(c, int64(i)*inch, true)
+		}
+		s.lists[class] = list
+	}
+	return s.lists[class]
+}
+
+func (p priceList) at(l int64) money {
+	if i := l / inch; i < int64(len(p)) {
+		return p[i]
+	}
+	return never
 }

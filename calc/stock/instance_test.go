@@ -56,7 +56,7 @@ func open(t testing.TB, name string) instance {
 
 // job is an instance as the trade has it: butts' distances, 5 ft and 4 ft and
 // three strakes between in a bay, are those of the files.
-func (in instance) job(grid float64) ([]lay.Run, []Board, lay.Rules, Rules) {
+func (in instance) job(grid float64) job {
 	lr, r := lay.DefaultRules(), DefaultRules()
 	lr.Plank, lr.Frames = lay.Butts, measure.Inches(in.Frames)
 	lr.EndZone, lr.LeastPlank, lr.Grid, lr.Unlike = measure.Inches(in.EndZone), measure.Inches(in.Least), measure.Inches(grid), true
@@ -81,5 +81,5 @@ func (in instance) job(grid float64) ([]lay.Run, []Board, lay.Rules, Rules) {
 		b.Price = source.Is(s.Cost)
 		rack = append(rack, b)
 	}
-	return runs, rack, lr, r
+	return job{runs, rack, lr, r}
 }

@@ -17,7 +17,8 @@ func TestJudgeRow(t *testing.T) {
 		grid float64
 		want lay.Verdict
 	}{{"A26_s20", 12, lay.Impossible}, {"A26_s8", 12, lay.Possible}, {"A26_s8", 6, lay.Possible}, {"B36_s6", 12, lay.Possible}, {"B36_s12", 12, lay.Possible}, {"B36_s24", 12, lay.Possible}} {
-		runs, rack, lr, r := open(t, c.name).job(c.grid)
+		j := open(t, c.name).job(c.grid)
+		runs, rack, lr, r := j.runs, j.rack, j.lr, j.r
 		var row []lay.Run
 		var longest []measure.Length
 		h := build(runs, rack, lr, r, true)

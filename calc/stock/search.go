@@ -31,6 +31,7 @@ type search struct {
 	way     []int32
 	order   []int32
 	fan     fan
+	lists   []priceList
 	lattice lattice
 }
 

@@ -126,6 +126,9 @@ type Summary struct {
 	WasteOfBought  float64           // per cent of what is bought
 	WasteOnNet     float64           // per cent to add to the net
 	Unserved       int               // pieces no board was found for
+	Joints         int
+	Total          float64 // Spent and the joints' cost
+	TotalBound     float64 // no plan can come to less in all
 }
 
 // Plan is the whole of it.
@@ -133,5 +136,8 @@ type Plan struct {
 	Pieces  []Piece
 	Cuts    []Cut
 	Order   []OrderLine
+	Stay    []Stay
+	Longer  []Longer
+	Skins   []SkinSum
 	Summary Summary
 }

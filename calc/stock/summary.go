@@ -8,7 +8,10 @@ import (
 func (a *answer) summarize(r Rules, priced bool) {
 	p := &a.plan
 	s := &p.Summary
-	s.Bound = a.bound.value()
+	s.Bound, s.TotalBound = a.bound.value(), a.whole.value()
+	for i := range a.runs {
+		s.Joints += len(a.runs[i].Joints)
+	}
 	s.Pieces, s.Boards, s.Priced = len(p.Pieces), len(p.Cuts), priced
 	for _, piece := range p.Pieces {
 		s.Used += piece.Length
@@ -22,6 +25,7 @@ func (a *answer) summarize(r Rules, priced bool) {
 		s.BoardFeet += c.Board.Feet(r)
 		s.Spent += c.Cost
 	}
+	s.Total = s.Spent + r.JointCost*float64(s.Joints)
 	if priced {
 		s.Cost = s.Spent
 	}
@@ -30,6 +34,6 @@ func (a *answer) summarize(r Rules, priced bool) {
 		s.WasteOnNet = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.NetFeet)
 	}
 	if s.Unserved > 0 || len(p.Cuts) == 0 {
-		s.Bound = 0
+		s.Bound, s.TotalBound = 0, 0
 	}
 }

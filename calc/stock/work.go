@@ -31,6 +31,8 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	found = append(found, lay.CheckRows(out, a.longest(), lr)...)
 	a.cut(r, priced)
 	found = append(found, a.unserved()...)
+	a.stays()
+	a.skins(r)
 	a.plan.Order = order(a.plan.Cuts, r)
 	a.summarize(r, priced)
 	return out, a.plan, found

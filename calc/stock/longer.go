@@ -1,0 +1,81 @@
+package stock
+
+import (
+	"slices"
+
+	"strakebook/calc/measure"
+)
+
+// Longer is what a length beyond the longest the mill offers would save: how
+// far the least the lumber can come to would fall, at the same price a foot.
+type Longer struct {
+	Board  Board          // the mill's longest of its size
+	Length measure.Length // the length asked about
+	Saves  float64        // in the money of Spent
+}
+
+// Stay is boards of one row of the rack that are not cut.
+type Stay struct {
+	Row   int // of the rack
+	Board Board
+	Count int
+}
+
+// longer asks what two and four feet more than the mill's longest of each size
+// would save, by the bound.
+func (a *answer) longer(p part, bound money) {
+	if len(a.rack) == 0 {
+		return
+	}
+	seen := map[int]bool{}
+	for _, t := range p.timbers {
+		seen[t.class] = true
+	}
+	for class := range p.classes {
+		if !seen[class] {
+			continue
+		}
+		c := &p.classes[class]
+		best := -1
+		for _, k := range c.opens {
+			if p.counts[p.sizes[p.sticks[k].size].kind] == unlimited && (best < 0 || p.sticks[k].hold > p.sticks[best].hold) {
+				best = k
+			}
+		}
+		if best < 0 {
+			continue
+		}
+		row := a.shop.first[p.sizes[p.sticks[best].size].kind]
+		if slices.ContainsFunc(a.plan.Longer, func(l Longer) bool { return l.Board.Cell == a.rack[row].Cell && l.Board.Mark == a.rack[row].Mark }) {
+			continue
+		}
+		for feet := measure.Length(2); feet <= 4; feet += 2 {
+			more := p.yard
+			st := p.sticks[best]
+			whole := int64(a.rack[row].Length.Value)
+			st.cost = money(float64(st.cost) * (float64(whole+int64(feet*measure.Foot)) / float64(whole)))
+			st.hold += int64(feet * measure.Foot)
+			more.sticks = append(slices.Clone(p.sticks), st)
+			more.classes = slices.Clone(p.classes)
+			mc := &more.classes[class]
+			mc.opens = append(slices.Clone(mc.opens), len(p.sticks))
+			mc.longest = max(mc.longest, st.hold-p.kerf)
+			if saves := bound - more.bound(0); saves > bound/1000 {
+				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + feet*measure.Foot, Saves: saves.value()})
+			}
+		}
+	}
+}
+
+// stays is the counted boards that are not cut, in the order of the rack.
+func (a *answer) stays() {
+	used := make([]int, len(a.rack))
+	for _, c := range a.plan.Cuts {
+		used[c.Row]++
+	}
+	for i, b := range a.rack {
+		if n := b.Count.Value - used[i]; !b.Free() && n > 0 && b.whole() {
+			a.plan.Stay = append(a.plan.Stay, Stay{Row: i, Board: b, Count: n})
+		}
+	}
+}

@@ -1,0 +1,74 @@
+package stock
+
+import (
+	"math"
+	"slices"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+)
+
+// SkinSum is what one skin of one species comes to: both sides as listed.
+type SkinSum struct {
+	Skin    hull.Skin
+	Species string
+	Pieces  int
+	Feet    measure.BoardFeet // in the pieces
+	Density float64           // pounds a cubic foot at 12 per cent moisture; 0 where the species is not known
+	Weight  float64           // pounds of the hung strakes; 0 where the species is not known
+	Scarfs  float64           // square feet of scarf to be glued
+	Seams   float64           // square feet of edges between neighbours, one face of each seam
+	Faying  float64           // square feet of inside faces: glued whole where the skin lies on another
+	Glue    float64           // by the spread set, in its unit; 0 where none is set
+}
+
+// gravity is the specific gravity of species at 12 per cent moisture: oven-dry
+// mass over volume at 12 per cent. Wood Handbook, FPL-GTR-190 tables 4-3, 4-4
+// and FPL-GTR-282 table 4-3; teak, mahogany, khaya and sapele worked from their
+// green gravity by GTR-282 equation 4-11.
+// Red cedar by itself is taken for western red cedar, as boatyards say it: common
+// practice, no source.
+var gravity = map[string]float64{
+	"douglas fir": 0.48, "douglas-fir": 0.48, "white oak": 0.68, "longleaf pine": 0.59, "western red cedar": 0.32, "western redcedar": 0.32,
+	"red cedar": 0.32, "atlantic white cedar": 0.32, "northern white cedar": 0.31, "yellow cedar": 0.44, "alaska cedar": 0.44,
+	"port orford cedar": 0.43, "port-orford cedar": 0.43, "sitka spruce": 0.40, "western larch": 0.52, "black locust": 0.69,
+	"teak": 0.574, "mahogany": 0.472, "khaya": 0.443, "sapele": 0.600, "tamarack": 0.53,
+}
+
+// density is pounds a cubic foot at 12 per cent moisture: GTR-282 equation 4-14,
+// 1000 G (1 + 12/100) kg a cubic metre.
+func density(name string) float64 { return gravity[species(name)] * 1.12 * 62.4280 }
+
+// skins adds the runs up by skin and species.
+func (a *answer) skins(r Rules) {
+	const foot = float64(measure.Foot)
+	for i := range a.runs {
+		run := &a.runs[i]
+		if len(run.Pieces) == 0 {
+			continue
+		}
+		k := slices.IndexFunc(a.plan.Skins, func(s SkinSum) bool { return s.Skin == run.Skin && species(s.Species) == species(run.Species) })
+		if k < 0 {
+			k = len(a.plan.Skins)
+			a.plan.Skins = append(a.plan.Skins, SkinSum{Skin: run.Skin, Species: run.Species, Density: density(run.Species)})
+		}
+		s := &a.plan.Skins[k]
+		t, w, l := float64(run.Thick)/foot, float64(run.Wide)/foot, float64(run.Length)/foot
+		s.Pieces += len(run.Pieces)
+		for _, p := range run.Pieces {
+			s.Feet += measure.BoardFeet(t * w * (float64(p) / foot) * 12)
+		}
+		s.Weight += s.Density * t * w * l
+		s.Scarfs += float64(len(run.Joints)) * w * t * math.Sqrt(run.Slope*run.Slope+1)
+		s.Seams += t * l
+		s.Faying += float64(run.Face) / foot * l
+	}
+	for k := range a.plan.Skins {
+		s := &a.plan.Skins[k]
+		area := s.Scarfs + s.Seams
+		if s.Skin != hull.Strips {
+			area += s.Faying
+		}
+		s.Glue = area * r.Spread
+	}
+}

@@ -21,6 +21,7 @@ type answer struct {
 	bound money
 	whole money // bound with the joints' cost
 	plan  Plan
+	seeds [][]measure.Length // joints to begin from, by run
 }
 
 // lane is one stick with the pieces cut along it.
@@ -50,17 +51,74 @@ func (a *answer) solve(p part, r Rules) {
 	s := newSearch(&p.yard)
 	moves, starts := effort(r.Tries, len(p.timbers))
 	var best layout
-	if !s.solve(&best, moves, starts, whole+whole/1000) {
+	var first *layout
+	if l := (layout{}); a.seeds != nil && s.seed(&l, a.seeds) {
+		first = &l
+	}
+	if !s.best(&best, first, moves, starts, whole+whole/1000) {
 		a.alone(p)
 		return
 	}
 	a.take(p, &best)
 }
 
+// asMirrored plans port as starboard first, which is half the work, for the
+// search to begin from.
+func (a *answer) asMirrored(lr lay.Rules, r Rules, priced bool) {
+	lr.Unlike = false
+	runs := slices.Clone(a.runs)
+	h := build(runs, a.rack, lr, r, priced)
+	both := newAnswer(h, runs, a.rack)
+	for _, part := range h.parts() {
+		both.solve(part, r)
+	}
+	for i := range runs {
+		if !both.laid[i] {
+			a.seeds = nil
+			return
+		}
+		a.seeds = append(a.seeds, runs[i].Joints)
+	}
+}
+
+// seed lays every timber with joints given.
+func (s *search) seed(to *layout, joints [][]measure.Length) bool {
+	for i := range s.timbers {
+		p := &s.plans[i]
+		p.joints = p.joints[:0]
+		for _, at := range joints[s.timbers[i].runs[0]] {
+			p.joints = append(p.joints, int32(int64(at)/s.grid))
+		}
+		if !s.cut(i, 0.9) {
+			return false
+		}
+	}
+	s.keep(to)
+	return true
+}
+
+// best solves a part, and again from other starts while a rule is broken.
+func (s *search) best(best, first *layout, moves, starts int, enough money) bool {
+	if !s.solve(best, first, moves, starts, enough) {
+		return false
+	}
+	for range 3 {
+		if best.broken == 0 {
+			break
+		}
+		var other layout
+		if s.solve(&other, first, moves, starts, enough) && (other.broken < best.broken || other.broken == best.broken && other.total < best.total) {
+			*best = other
+		}
+	}
+	return true
+}
+
 // effort is how many moves and starts a part of so many timbers gets. A part of
-// very many gets fewer for each, so that the time does not run away.
+// few gets more, as each takes little; a part of very many gets fewer for each,
+// so that the time does not run away.
 func effort(tries, timbers int) (moves, starts int) {
-	moves = tries
+	moves = tries * max(1, min(6, 60/timbers))
 	if timbers > 200 {
 		moves = max(100, tries*200/timbers)
 	}

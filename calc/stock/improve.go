@@ -24,7 +24,7 @@ func (m *improver) improve(best *layout, moves int, heat money, enough money) {
 	s.restore(best)
 	bestTotal, bestUseful := best.total+never/1024*money(best.broken), best.useful
 	useful := best.useful
-	lap, before := 500+5*len(s.plans), never
+	lap, before := max(500+5*len(s.plans), moves/3), never
 	for n := range moves {
 		if best.broken == 0 && (n%lap == 0 && before-best.total < best.total/stall || best.total <= enough) {
 			return
@@ -134,7 +134,7 @@ func (m *improver) again(breach money) bool {
 func (m *improver) choose() {
 	s := m.search
 	m.out, m.byFan, m.closed = m.out[:0], false, false
-	if n := s.random(64); s.broken > 0 && n < 16 || s.broken == 0 && n < 2 {
+	if n := s.random(64); s.broken > 0 && n < 16 || s.broken == 0 && n < 6 {
 		m.chooseRow()
 		return
 	}

@@ -31,7 +31,7 @@ func DefaultRules() Rules {
 		EndTrim:   4 * measure.Inch,  // our choice: checks at both ends
 		Dressing:  measure.Inch / 8,  // Griffith, Advanced Projects in Woodwork: at least 1/8 in for mill planing
 		Edging:    measure.Inch / 4,  // Griffith: 1/4 in of width on a rough cutting list
-		Tries:     3000,              // our choice: well under a second for sixty strakes
+		Tries:     4000,              // our choice: well under a second for sixty strakes
 		Longest:   16 * measure.Foot, // our choice: softwood is commonly sold to 16 ft and beyond
 	}
 }

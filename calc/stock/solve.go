@@ -7,15 +7,19 @@ import (
 
 // solve finds the least cost of one part of the yard that it can: many starts
 // bettered a little, and the best half of them more, again and again. Tries is
-// how many moves in all. Where not even one start reaches, ok is false.
-func (s *search) solve(best *layout, tries, starts int, enough money) bool {
+// how many moves in all; first, if any, is a start of the caller's. Where not even one start reaches, ok is false.
+func (s *search) solve(best, first *layout, tries, starts int, enough money) bool {
 	var all []*layout
+	if first != nil {
+		all = append(all, first)
+		starts++
+	}
 	for k := range 4 * starts {
 		if len(all) == starts || k > starts && len(all) > 0 {
 			break
 		}
 		l := &layout{}
-		if s.start(l, 8) {
+		if s.start(l, 12) {
 			all = append(all, l)
 		}
 	}

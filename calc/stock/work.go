@@ -23,6 +23,9 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	}
 	found = append(found, noStock(out, h, rack, r)...)
 	a := newAnswer(h, out, rack)
+	if lr.Unlike {
+		a.asMirrored(lr, r, priced)
+	}
 	for _, part := range h.parts() {
 		a.solve(part, r)
 	}

@@ -118,11 +118,8 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 // few gets more, as each takes little; a part of very many gets fewer for each,
 // so that the time does not run away.
 func effort(tries, timbers int) (moves, starts int) {
-	moves = tries * max(1, min(6, 60/timbers))
-	if timbers > 200 {
-		moves = max(100, tries*200/timbers)
-	}
-	return moves, max(1, min(8, moves/400, 800/max(1, timbers)))
+	moves = max(50, tries*min(6*60, 60*60/timbers)/60)
+	return moves, max(1, min(8, moves/400, 300/timbers))
 }
 
 // take brings a layout of a part into the answer.

@@ -263,7 +263,7 @@ func (j judge) bill() {
 
 // TestJudge holds the plans of many random books to the rules.
 func TestJudge(t *testing.T) {
-	n := 60
+	n := 24
 	if *figures {
 		n = 3000
 	}

@@ -40,7 +40,9 @@ func demoYard() ([]hull.Strake, []Board) {
 }
 
 func work(strakes []hull.Strake, rack []Board) ([]lay.Run, Plan, finding.List) {
-	return Work(lay.Runs(strakes, scarf.DefaultRules()), rack, lay.DefaultRules(), DefaultRules())
+	r := DefaultRules()
+	r.Tries = 300
+	return Work(lay.Runs(strakes, scarf.DefaultRules()), rack, lay.DefaultRules(), r)
 }
 
 // The checker below is written from the rules of the trade, not from the solver.

@@ -104,3 +104,25 @@ func TestReportsAgree(t *testing.T) {
 		t.Errorf("largest by line %v, by station %v", line.Largest, station.Largest)
 	}
 }
+
+// Two figures that changed places are put right together, by a decision on either.
+func TestDecisionOnTwoThatChangedPlaces(t *testing.T) {
+	o := wigley()
+	v := o.Lines[3].Values
+	v[3].Value, v[4].Value = v[4].Value, v[3].Value
+	v[3].Text, v[4].Text = v[4].Text, v[3].Text
+	_, found := Work(Job{Offsets: []hull.Offsets{o}, Rules: DefaultRules()})
+	i := slices.IndexFunc(found, func(f finding.Finding) bool { return f.Code == "offset-jump" })
+	if i < 0 {
+		t.Fatal("neither is doubted")
+	}
+	r, found := Work(Job{Offsets: []hull.Offsets{o}, Rules: DefaultRules(), Decisions: []Decision{{Cell: found[i].Cell, Take: true}}})
+	for k, want := range wigley().Lines[3].Values {
+		if got := r.Offsets[0].Lines[3].Values[k]; got.Value != want.Value || got.Cell != want.Cell {
+			t.Errorf("station %d: %q at %s", k, got.Text, got.Cell)
+		}
+	}
+	if n := codes(found); n["offset-decided"] != 2 || n["offset-jump"] != 0 {
+		t.Errorf("%v", n)
+	}
+}

@@ -24,7 +24,7 @@ func (t *table) explain(worst Spot) (bad Spot, or []int) {
 		}
 		own := math.Abs(t.without(worst, c))
 		n := 0
-		if c.Row != worst.Row && left < t.rules.Alarm {
+		if c.Row != worst.Row && left < t.rules.Alarm && (own == 0 || own >= possible) {
 			n = t.clearedToo(worst, c)
 		}
 		if n > cleared || n == cleared && own > left && own >= itself*t.rules.Alarm && own > most {

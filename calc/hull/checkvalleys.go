@@ -89,7 +89,8 @@ func (c checked) hollowsUp() []hollow {
 
 // stands says that a value is given and nothing is said against it yet.
 func (c checked) stands(line, station int) bool {
-	return c.rows[line].Given[station] && !c.withdrawn[fair.Spot{Row: line, At: station}] && !c.touched(station)
+	s := fair.Spot{Row: line, At: station}
+	return c.rows[line].Given[station] && !c.withdrawn[s] && !c.partners[s] && !c.touched(station)
 }
 
 // hollows is those of one row. A high value is to blame as well as the low one

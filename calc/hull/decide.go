@@ -51,20 +51,23 @@ func Decide(o Offsets, e Report, decisions []Decision) (now Offsets, done []Deci
 	now = o.copied()
 	for _, d := range decisions {
 		line, station, ok := o.find(d.Cell)
-		if !ok {
+		switch {
+		case !ok:
 			left = append(left, d)
 			continue
+		case slices.ContainsFunc(done, func(was Decided) bool { return was.Cell == d.Cell }):
+			continue // its place was changed with another's
 		}
 		was := o.Lines[line].Values[station]
-		v, why, ok := o.decision(e, d, line, station)
+		p, why, ok := o.decision(e, d, line, station)
 		if !ok {
 			found = append(found, finding.Finding{Kind: DecisionIdle, Cell: was.Cell, Reads: was.Text, Text: why})
 			continue
 		}
-		if v.OK() {
-			now.Lines[line].Values[station] = v
+		done = append(done, now.put(line, station, p, why))
+		if i, k, ok := o.find(p.other); ok {
+			done = append(done, now.put(i, k, decided{reading: was}, why))
 		}
-		done = append(done, Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, now.Lines[line].Values[station].Text, why})
 	}
 	return now, done, left, append(found, decidedNotes(done)...)
 }
@@ -91,42 +94,57 @@ func Idle(left []Decision) finding.List {
 	return found
 }
 
-// decision is what a figure becomes by a decision, and why; where it stands as
-// it is the reading is not given. Where the decision cannot be followed ok is
-// false and why says what is wrong with it.
-func (o Offsets) decision(e Report, d Decision, line, station int) (v source.Reading[measure.Length], why string, ok bool) {
-	v.Cell = d.Cell
+// decided is what a figure becomes by a decision.
+type decided struct {
+	reading source.Reading[measure.Length] // not given where it stands as it is
+	other   source.Cell                    // of the figure it changes places with
+}
+
+// put puts what was decided in its place.
+func (o Offsets) put(line, station int, d decided, why string) Decided {
+	v := &o.Lines[line].Values[station]
+	was := *v
+	if d.reading.OK() {
+		v.Value, v.State, v.Text = d.reading.Value, source.Given, d.reading.Text
+	}
+	return Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, v.Text, why}
+}
+
+// decision is what a figure becomes by a decision, and why. Where the decision
+// cannot be followed ok is false and why says what is wrong with it.
+func (o Offsets) decision(e Report, d Decision, line, station int) (is decided, why string, ok bool) {
+	given := func(v measure.Length) source.Reading[measure.Length] {
+		return source.Reading[measure.Length]{Value: v, State: source.Given, Text: o.Form.Write(v)}
+	}
 	if !d.Take {
-		for _, word := range stands {
-			if strings.EqualFold(strings.TrimSpace(d.Value), word) {
-				return v, "stands as it is, as decided", true
-			}
+		if slices.ContainsFunc(stands, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) }) {
+			return is, "stands as it is, as decided", true
 		}
-		w, err := o.Form.Length(d.Value)
+		v, err := o.Form.Length(d.Value)
 		if err != nil {
-			return v, fmt.Sprintf("the decision %q cannot be read as an offset", d.Value), false
+			return is, fmt.Sprintf("the decision %q cannot be read as an offset", d.Value), false
 		}
-		v.Value, v.State, v.Text = w, source.Given, strings.TrimSpace(d.Value)
-		return v, "the builder's own", true
+		is.reading = given(v)
+		is.reading.Text = strings.TrimSpace(d.Value)
+		return is, "the builder's own", true
 	}
 	for _, doubt := range e.Doubts {
 		if doubt.Reads.Cell != d.Cell {
 			continue
 		}
-		if w, ok := doubt.Take(); ok {
-			v.Value, v.State, v.Text = w, source.Given, o.Form.Write(w)
-			why = "faired"
+		if v, ok := doubt.Take(); ok {
+			is.reading, why = given(v), "faired"
 			if len(doubt.Proposals) > 0 {
-				why = doubt.Proposals[0].Reason + ", as proposed"
+				is.other, why = doubt.Proposals[0].Other, doubt.Proposals[0].Reason+", as proposed"
 			}
-			return v, why, true
+			return is, why, true
 		}
 	}
-	if w, ok := o.fill(line, station); ok && o.Lines[line].Values[station].State == source.Blank {
-		v.Value, v.State, v.Text = w, source.Given, o.Form.Write(w)
-		return v, "faired", true
+	if v, ok := o.fill(line, station); ok && o.Lines[line].Values[station].State == source.Blank {
+		is.reading = given(v)
+		return is, "faired", true
 	}
-	return v, "nothing is suggested that could be taken", false
+	return is, "nothing is suggested that could be taken", false
 }
 
 // Decides says that a decision on a finding of this code is about a figure of the

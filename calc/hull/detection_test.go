@@ -348,7 +348,9 @@ func TestFaultDetection(t *testing.T) {
 	for i, apart := range []bool{false, true} {
 		m := detect(t, tables(t, apart), each)
 		t.Logf("KEPT APART: %v", apart)
-		m.print(t)
+		if testing.Verbose() {
+			m.print(t)
+		}
 		m.hold(t, want[i])
 	}
 }

@@ -31,6 +31,7 @@ type checked struct {
 	rows      []fair.Row
 	judged    fair.Judged
 	withdrawn map[fair.Spot]bool
+	partners  map[fair.Spot]bool // values that one found wrong is proposed to have changed places with
 }
 
 // checkFairness finds the stations and lines wrong as a whole, the values that
@@ -38,7 +39,7 @@ type checked struct {
 func checkFairness(o Offsets, r Rules) Report {
 	w, found := misplaced(o, positions(o), r)
 	rows := w.o.rows(w.x)
-	c := checked{w, rows, fair.Judge(rows, r.Fair, newSight(w.o, rows)), map[fair.Spot]bool{}}
+	c := checked{w, rows, fair.Judge(rows, r.Fair, newSight(w.o, rows)), map[fair.Spot]bool{}, map[fair.Spot]bool{}}
 	for _, f := range c.judged.Flags {
 		c.withdrawn[f.Spot] = true
 	}
@@ -86,7 +87,7 @@ func (c checked) impossible() []Doubt {
 				c.propose(&d, says)
 			}
 			if v.Value < 0 && !c.withdrawn[s] {
-				d.Proposals = []Proposal{{-v.Value, "the sign"}}
+				d.Proposals = []Proposal{{Value: -v.Value, Reason: "the sign"}}
 			}
 			all = append(all, d)
 		}

@@ -38,12 +38,18 @@ func TestFewMoulds(t *testing.T) {
 		each = 40
 	}
 	m := detect(t, fewMouldTables(), each)
-	m.print(t)
-	if got := share(m.all.found, m.all.seeded); got < 0.37 {
-		t.Errorf("recall %.3f, was 0.40", got)
+	if testing.Verbose() {
+		m.print(t)
 	}
-	if got := share(m.right, m.flags); got < 0.64 {
-		t.Errorf("precision %.3f, was 0.68", got)
+	recall, precision := 0.37, 0.61 // what is reached, less two in a hundred, and one of the whole
+	if *full {
+		recall, precision = 0.39, 0.66
+	}
+	if got := share(m.all.found, m.all.seeded); got < recall {
+		t.Errorf("recall %.3f, floor %.3f", got, recall)
+	}
+	if got := share(m.right, m.flags); got < precision {
+		t.Errorf("precision %.3f, floor %.3f", got, precision)
 	}
 	if m.cleanFlags+m.cleanFound > 0 {
 		t.Errorf("untouched tables: %d values named, %d other findings", m.cleanFlags, m.cleanFound)

@@ -6,12 +6,14 @@ import (
 
 	"strakebook/calc/fair"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // Proposal is a likely reading of a doubtful offset and why.
 type Proposal struct {
 	Value  measure.Length
 	Reason string
+	Other  source.Cell // of the figure it changed places with, which then has this one's
 }
 
 // Of the readings proposed none is likelier by so many times than the last of
@@ -52,6 +54,11 @@ func (c checked) propose(d *Doubt, says fair.Opinion) {
 		likely = append(likely, p)
 	}
 	d.Proposals = ranked(likely)
+	if len(d.Proposals) > 0 && d.Proposals[0].Other != (source.Cell{}) {
+		if i, k, ok := c.o.find(d.Proposals[0].Other); ok {
+			c.partners[fair.Spot{Row: i, At: k}] = true
+		}
+	}
 }
 
 // ranked is the likeliest readings, each once, with the reason that makes it the
@@ -78,7 +85,7 @@ func ranked(likely []slip) []Proposal {
 
 // slips is the readings that a slip of one figure could have made a value of.
 func (c checked) slips(v measure.Length) []slip {
-	all := []slip{{Proposal{-v, "the sign"}, 1}}
+	all := []slip{{Proposal{Value: -v, Reason: "the sign"}, 1}}
 	if c.o.Form.Unit >= measure.InMillimetres || c.o.Form.Notation == measure.Decimal {
 		return append(all, decimalSlips(v, c.o.Resolution)...)
 	}
@@ -96,13 +103,14 @@ func (c checked) swaps(s fair.Spot) []slip {
 		if !okHere || !okThere {
 			continue
 		}
-		mine, other := c.value(s), c.value(b)
-		if takes(here, other) && takes(there, mine) && !takes(there, other) {
+		mine, its := c.value(s), c.value(b)
+		if takes(here, its) && takes(there, mine) && !takes(there, its) {
 			reason := "changed places with station " + c.o.Stations[b.At].Name
 			if b.Row != s.Row {
 				reason = "changed places with " + c.o.Lines[b.Row].Name
 			}
-			all = append(all, slip{Proposal{c.o.Lines[b.Row].Values[b.At].Value, reason}, 4})
+			other := c.o.Lines[b.Row].Values[b.At]
+			all = append(all, slip{Proposal{other.Value, reason, other.Cell}, 4})
 		}
 	}
 	return all

@@ -24,7 +24,7 @@ func join(feet, inches, eighths int) measure.Length {
 func slipped(reason string, weight float64, values ...measure.Length) []slip {
 	var all []slip
 	for _, v := range values {
-		all = append(all, slip{Proposal{v, reason}, weight / float64(len(values))})
+		all = append(all, slip{Proposal{Value: v, Reason: reason}, weight / float64(len(values))})
 	}
 	return all
 }

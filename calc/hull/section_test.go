@@ -228,3 +228,27 @@ func BenchmarkWork(b *testing.B) {
 		})
 	}
 }
+
+// TestUnits writes one table in inches and in millimetres: the hull is the same
+// to the nanometre.
+func TestUnits(t *testing.T) {
+	o := wigley(measure.Foot, measure.SixtyFourth) // whole in both
+	a, _ := Work(o, planked(), DefaultRules())
+	o.Form = measure.Form{Unit: measure.InInches, Notation: measure.Decimal}
+	b, _ := Work(o, planked(), DefaultRules())
+	if len(a.Moulds) == 0 || len(a.Moulds) != len(b.Moulds) {
+		t.Fatalf("%d and %d figures of moulds", len(a.Moulds), len(b.Moulds))
+	}
+	for i, m := range a.Moulds {
+		if m != b.Moulds[i] {
+			t.Errorf("%v and %v", m, b.Moulds[i])
+		}
+	}
+	for i, l := range a.Linings {
+		for k, s := range l.Strakes {
+			if s.Length != b.Linings[i].Strakes[k].Length {
+				t.Errorf("%s %s: %v and %v", l.Skin, s.Name, s.Length, b.Linings[i].Strakes[k].Length)
+			}
+		}
+	}
+}

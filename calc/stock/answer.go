@@ -51,6 +51,13 @@ func (a *answer) solve(p part, r Rules) {
 	s := newSearch(&p.yard)
 	moves, starts := effort(r.Tries, len(p.timbers))
 	var best layout
+	if floor, ok := s.list(&best); ok {
+		a.bound += max(0, floor-bound)
+		a.whole += max(0, floor-bound)
+		a.take(p, &best)
+		return
+	}
+	s.empty()
 	var first *layout
 	if l := (layout{}); a.seeds != nil && s.seed(&l, a.seeds) {
 		first = &l

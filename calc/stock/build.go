@@ -24,6 +24,9 @@ type shop struct {
 // build makes the yard of the runs and the rack.
 func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *shop {
 	h := &shop{}
+	if lr.Grid <= 0 {
+		lr.Grid = measure.Inch
+	}
 	h.grid, h.kerf, h.bay = int64(lr.Grid), int64(r.CrossKerf), int64(lr.Frames)
 	h.of = make([]int, len(runs))
 	seen := map[need]int{}

@@ -34,6 +34,9 @@ func pieces(run *lay.Run) []Piece {
 // strake, P or S for its side, and its place from the fore end. It does not
 // change when another strake does.
 func mark(run *lay.Run, place int) string {
+	if run.Given {
+		return run.Name
+	}
 	skin := string(run.Skin)
 	switch run.Skin {
 	case hull.Strips:

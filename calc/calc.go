@@ -36,6 +36,8 @@ type Result struct {
 	Plan   stock.Plan
 	Scarfs []scarf.Row
 	Bevels []bevel.Schedule
+	Guides []bevel.Guide // the battens the bevels are sawn by, as few as serve
+	Spiled []hull.Spiled // every strake lined off, laid out flat
 	Hull   *hull.Shape
 	Hung   []hull.HungRow
 	Fair   []hull.LineReport // of every line of every table of offsets, in their order

@@ -5,7 +5,6 @@ import (
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
-	"strakebook/calc/measure"
 	"strakebook/calc/scarf"
 	"strakebook/calc/stock"
 )
@@ -22,11 +21,13 @@ func Work(j Job) (Result, finding.List) {
 		r.Bevels = append(r.Bevels, schedules...)
 		found = append(found, f...)
 	}
+	found = append(found, r.planks(strakes)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
-	widen(runs, r.Bevels)
+	r.widen(runs, j.Rack)
 	var f finding.List
 	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)
+	r.spilePieces()
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
 	return r, append(found, f...)
 }
@@ -38,24 +39,6 @@ func places(j Job) []hull.Station {
 		all = append(all, o.Stations...)
 	}
 	return all
-}
-
-// widen makes each run as wide as the wider face of its plank: a board must
-// cover the outside face too, where the bevel makes it the wider.
-func widen(runs []lay.Run, bevels []bevel.Schedule) {
-	for i := range runs {
-		r := &runs[i]
-		wider := measure.Length(0)
-		for _, s := range bevels {
-			if s.Strake != r.Name || s.Skin != "" && s.Skin != r.Skin || s.Side != hull.BothSides && s.Side != r.Side {
-				continue
-			}
-			for _, m := range s.Marks {
-				wider = max(wider, m.Faces)
-			}
-		}
-		r.Wide += wider.RoundUp(measure.SixtyFourth)
-	}
 }
 
 // uses is the scarfs the runs need.

@@ -69,3 +69,11 @@ func (s Schedule) ReadFrom(r Rules) string {
 	}
 	return "after end"
 }
+
+// SawnEdges is which of a plank's edges take the bevel.
+func (r Rules) SawnEdges() hull.Sawn {
+	if r.Sawn == Lower {
+		return hull.SawnLower
+	}
+	return hull.SawnUpper
+}

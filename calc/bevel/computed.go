@@ -28,6 +28,9 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rul
 				continue
 			}
 			b := ofHull(shape, l, k.Name, r)
+			if plank, ok := find(strakes, b.Seams[0]); ok {
+				b.Seams[0].Cell = plank.Cell
+			}
 			made, f := schedules(b, strakes, nil, shape, r)
 			for i := range made {
 				made[i].Computed = true

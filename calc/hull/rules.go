@@ -36,6 +36,7 @@ type Rules struct {
 	ViewsWithin    float64        // two views of a point may lie apart by so many of the table's steps
 	Planking       Planking       // how planks are got out
 	EdgeStrain     float64        // the most a plank may be strained edgewise
+	HollowFrom     measure.Length // a hollow in the back of less is not worked; 0: every one is
 	OrdinateStep   measure.Length // between ordinates of a spiled shape
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
 }
@@ -56,6 +57,7 @@ func DefaultRules() Rules {
 		MostAPlank:     measure.Eighth,       // common practice, no source
 		ViewsWithin:    2,                    // our choice
 		EdgeStrain:     0.002,                // our choice: half of what softwoods bend before they set, from memory
+		HollowFrom:     measure.Sixteenth,    // our choice: less is taken up by the bedding
 		OrdinateStep:   measure.Foot,         // common practice, no source
 		MouldThickness: 3 * measure.Inch / 4, // common practice, no source
 	}
@@ -87,6 +89,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "views within", Meaning: "how far two views of a point may lie apart, square to the curve, beyond what the spacing of the stations explains", Source: "our choice", Value: setting.Number(&r.ViewsWithin, "steps of the table", 0, 100)},
 		{Name: "planks got out", Meaning: "sprung (boards scarfed straight and the whole strake sprung edgewise) or to the sweep (pieces got out to their shape)", Source: "the builder's", Value: setting.Choice(&r.Planking, "sprung", "to the sweep")},
 		{Name: "edgewise strain", Meaning: "the most a straight-edged plank may be strained edgewise when it is sprung: 4 w s / l^2, w its width and s the spring in the length l", Source: "our choice", Value: setting.Number(&r.EdgeStrain, "", 0, 0.1)},
+		{Name: "hollow from", Meaning: "a hollow in the back of a plank of less than this is not worked, and its board need be no thicker for it", Source: "our choice", Value: setting.Length(&r.HollowFrom, 0, measure.Foot)},
 		{Name: "ordinates every", Meaning: "step between the ordinates of a spiled shape; 0: at the stations only", Source: "common practice, no source", Value: setting.Length(&r.OrdinateStep, 0, 100*measure.Foot)},
 		{Name: "mould thickness", Meaning: "of the stuff the moulds are got out of", Source: "common practice, no source", Value: setting.Length(&r.MouldThickness, 0, measure.Foot)},
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},

@@ -50,7 +50,7 @@ type Spiled struct {
 	Board     measure.Length // width of the narrowest straight board that encloses both faces
 	Straight  measure.Length // width of the straight board it is sprung from: its own at its widest
 	Hollow    measure.Length // deepest hollow to be worked in the back; below nothing a back to be rounded
-	Thick     measure.Length // of the board needed for the thickness and the hollow
+	Thick     measure.Length // of the board needed for the thickness and the hollow; 0 where that is not listed
 	Twist     measure.Angle  // from end to end, the upper edge outward going aft
 	Strain    float64        // edgewise, of a straight-edged plank sprung to it
 	Lies      bool           // a straight-edged plank will
@@ -136,9 +136,10 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 			p.Hollow = h
 		}
 	}
-	p.Thick = thick + p.Hollow.Abs()
+	if thick > 0 {
+		p.Thick = thick + p.Hollow.Abs()
+	}
 	p.Twist = measure.Radians(twist(d.rungs))
-	p.Fore, p.After = d.endCut(0), d.endCut(len(d.rungs)-1)
 	return p, true
 }
 
@@ -158,7 +159,7 @@ func (s *Shape) halfBeam() measure.Length {
 func (s *Spiled) measure(r Rules) {
 	d := &s.shape
 	s.Length = measure.Inches(max(d.rungs[len(d.rungs)-1].s[0]-d.rungs[0].s[0], d.rungs[len(d.rungs)-1].s[1]-d.rungs[0].s[1]))
-	width, way, edge := board(d.outline())
+	width, way, edge := narrowest(d.outline())
 	s.Board = measure.Inches(width)
 	wide := min(d.widest(), width) // a short strake may lie better aslant
 	s.Straight = measure.Inches(wide)
@@ -169,6 +170,7 @@ func (s *Spiled) measure(r Rules) {
 		s.LiesWidth = measure.Inches(min(wide*r.EdgeStrain/s.Strain, 1000))
 	}
 	s.Ordinates = d.ordinates(way, edge, r.OrdinateStep.Inches())
+	s.Fore, s.After = d.endCut(0, way), d.endCut(len(d.rungs)-1, way)
 }
 
 // Between is the part of a strake between two distances along its upper edge from
@@ -180,9 +182,27 @@ func (s Spiled) Between(piece int, from, to measure.Length, r Rules) (Spiled, bo
 	}
 	s.Piece, s.shape = piece, d
 	s.measure(r)
-	s.Fore, s.After = d.endCut(0), d.endCut(len(d.rungs)-1)
 	s.Twist = measure.Radians(twist(d.rungs))
 	return s, true
+}
+
+// Widest is the width of board that holds any piece of a strake as long as the
+// board, tried at every eighth of one; where no length is given, the whole strake.
+func (s Spiled) Widest(board measure.Length, r Rules) measure.Length {
+	if board <= 0 || board >= s.Length {
+		return s.Board
+	}
+	widest := measure.Length(0)
+	for from := measure.Length(0); ; from += board / 8 {
+		from = min(from, s.Length-board)
+		if d, ok := s.shape.cut(from.Inches(), (from + board).Inches()); ok {
+			width, _, _ := narrowest(d.outline())
+			widest = max(widest, measure.Inches(width))
+		}
+		if from >= s.Length-board {
+			return widest
+		}
+	}
 }
 
 // unfit says how many of a skin's strakes a straight-edged plank will not lie to,

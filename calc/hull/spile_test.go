@@ -190,11 +190,11 @@ func TestBoard(t *testing.T) {
 			psi := (float64(i)/40 - 0.5) * 0.6
 			arc = append(arc, turn(flat{200 * math.Sin(psi), 200 * math.Cos(psi)}, a), turn(flat{206 * math.Sin(psi), 206 * math.Cos(psi)}, a))
 		}
-		width, way, _ := board(plank)
+		width, way, _ := narrowest(plank)
 		near(t, "plank", width, 5, 1e-9)
 		near(t, "askew", math.Atan2(way.y, way.x), a, 1e-9)
 		// Sagitta of the inner edge and the width: 206 - 200 cos .3.
-		width, _, _ = board(arc)
+		width, _, _ = narrowest(arc)
 		near(t, "arc", width, 206-200*math.Cos(0.3), 1e-9)
 	}
 }

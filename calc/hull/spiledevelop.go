@@ -97,9 +97,9 @@ func apex(p, q flat, a, b float64) flat {
 	return p.plus(along.times(x)).plus(flat{along.y, -along.x}.times(y))
 }
 
-// board is the narrowest straight strip that encloses places on a flat: its
+// narrowest is the narrowest straight strip that encloses places on a flat: its
 // width, and the direction of its edges and a place on the lower one.
-func board(places []flat) (width float64, way, edge flat) {
+func narrowest(places []flat) (width float64, way, edge flat) {
 	hull := outline(places)
 	if len(hull) < 3 {
 		return 0, flat{1, 0}, places[0]

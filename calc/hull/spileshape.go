@@ -251,24 +251,16 @@ func (d *developed) bevelAt(line []flat, bevel []float64, x float64) float64 {
 	return height(along, x)
 }
 
-// endCut is how the first or the last rung stands to the strake and to what it
-// lands on.
-func (d *developed) endCut(i int) EndCut {
-	n := len(d.rungs)
+// endCut is how the first or the last rung stands to the edge of the board, which
+// runs in a direction, and to what it lands on.
+func (d *developed) endCut(i int, way flat) EndCut {
 	inner := 1
 	if i > 0 {
-		inner = n - 2
-	}
-	// Square to the line of the strake there.
-	a, b := d.upper[i].plus(d.lower[i]).times(0.5), d.upper[inner].plus(d.lower[inner]).times(0.5)
-	way := b.minus(a)
-	if i > 0 {
-		way = way.times(-1)
+		inner = len(d.rungs) - 2
 	}
 	across := d.upper[i].minus(d.lower[i])
 	var e EndCut
-	if across.length() > 1e-6 && way.length() > 0 {
-		way = way.times(1 / way.length())
+	if across.length() > 1e-6 {
 		off := math.Atan2(across.x*way.x+across.y*way.y, way.across(across))
 		if i == 0 {
 			off = -off // longer forward

@@ -17,6 +17,7 @@ type Run struct {
 	Side    hull.Side        // Port or Starboard
 	Order   int              // place in the skin and side from the sheer down, from one
 	Thick   measure.Length   // finished
+	Hollow  measure.Length   // worked out of its back: its board is so much the thicker
 	Wide    measure.Length   // that a board must cover: the wider face at its widest
 	Length  measure.Length   // along the strake, hood end to hood end
 	Start   measure.Length   // of its fore end, from the same place as the stations

@@ -38,7 +38,7 @@ func across(run *lay.Run, r Rules) (thick, wide measure.Length) {
 	if run.Skin == hull.Strips && !r.StripsFlat {
 		return run.Wide, run.Thick
 	}
-	return run.Thick, run.Wide
+	return run.Thick + run.Hollow, run.Wide
 }
 
 // suits says that a board's species serves: where either names none, any does.

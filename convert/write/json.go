@@ -109,7 +109,11 @@ func jsonResult(in Input) object {
 	}
 	put("bevels", list)
 	if r.Hull != nil {
-		out["hull"] = jsonHull(r.Hull)
+		shape := jsonHull(r.Hull)
+		if spiled := jsonSpiled(r.Spiled); len(spiled) > 0 {
+			shape["spiled"] = spiled
+		}
+		out["hull"] = shape
 	}
 	put("as_hung", jsonHung(r.Hung))
 	return out

@@ -52,6 +52,7 @@ func TestJSONKeys(t *testing.T) {
 	each(t, hull, "stations", wants("name", "s", "at_mm", "n", "girth_mm", "n"))
 	each(t, hull, "seams", wants("skin", "s", "seam", "s", "length_mm", "n"))
 	each(t, hull, "moulds", wants("line", "s", "station", "s", "mm", "n"))
+	each(t, hull, "spiled", wants("strake", "s", "side", "s", "piece", "n", "sny_mm", "n", "board_width_mm", "n"))
 	each(t, hull, "bevel_board", wants("line", "s", "station", "s", "level_deg", "n", "square_deg", "n"))
 }
 

@@ -11,11 +11,11 @@ import (
 // moulds is the table the moulds are laid down from, to each surface of the
 // planking, in the notation of the offsets, and the bevel board.
 func moulds(in Input) *page {
-	p := table("Moulds", "moulds to lay down, and the bevel board", col("To the", 20), col("Line", 14), col("View", 12), col("At", 9))
+	p := table("Moulds", "moulds to lay down", col("To the", 20), col("Line", 14), col("View", 12), col("At", 9))
 	p.csv = true
 	p.empty = "No moulds: a table of offsets, and the surface it is to, are needed."
 	s := in.Result.Hull
-	if s == nil || len(s.Moulds)+len(s.Board) == 0 {
+	if s == nil || len(s.Moulds) == 0 {
 		return p
 	}
 	p.stations(s)
@@ -30,7 +30,6 @@ func moulds(in Input) *page {
 			p.line(row.cells(s)...)
 		}
 	}
-	boardRows(p, s)
 	return p
 }
 
@@ -48,7 +47,6 @@ func mouldNotes(in Input, p *page) {
 	} else {
 		p.note("Heights are above the base line. The planking is taken off square to the section, over the cosine of the square bevel; deck and buttocks by their own intersections.")
 	}
-	p.note("Bevel board: degrees off square to the face on the station line. + standing (open), - under (closed). Level: in the plane of the waterline; square: square to the mould's edge.")
 }
 
 // mouldHead opens the figures to one surface.
@@ -120,57 +118,4 @@ func notation(l measure.Length, form measure.Form) sheet.Cell {
 		form = measure.Form{Notation: measure.FeetInchesEighths}
 	}
 	return sheet.Cell{Kind: sheet.Text, Text: form.Write(l.Round(measure.Sixteenth)), Style: sheet.Feet}
-}
-
-// boardRows is the bevel board: of each line the level bevel, the square one, and
-// which way it stands.
-func boardRows(p *page, s *hull.Shape) {
-	if len(s.Board) == 0 {
-		return
-	}
-	p.aside(opens("Bevel board"))
-	var order []string
-	lines := map[string]map[int]hull.BoardBevel{}
-	faces := map[int]string{}
-	for _, b := range s.Board {
-		key := b.Role.String() + b.Line
-		if lines[key] == nil {
-			lines[key] = map[int]hull.BoardBevel{}
-			order = append(order, key)
-		}
-		lines[key][b.Place], faces[b.Place] = b, b.Face
-	}
-	face := []sheet.Cell{text("bevel board"), text("face on the line"), {}, {}}
-	for k := range s.Stations {
-		face = append(face, text(faces[k]))
-	}
-	p.line(face...)
-	for _, key := range order {
-		for _, what := range []string{"level", "square", "stands"} {
-			p.line(boardRow(s, lines[key], what)...)
-		}
-	}
-}
-
-// boardRow is one line's bevels of one kind.
-func boardRow(s *hull.Shape, line map[int]hull.BoardBevel, what string) []sheet.Cell {
-	row := []sheet.Cell{text("bevel board"), {}, text(what), {}}
-	for k := range s.Stations {
-		b, ok := line[k]
-		c := sheet.Cell{}
-		switch {
-		case !ok:
-		case what == "level":
-			c = number(float64(b.Level.Round(0.05)), sheet.Degrees)
-		case what == "square":
-			c = number(float64(b.Square.Round(0.05)), sheet.Degrees)
-		default:
-			c = text(b.Word())
-		}
-		if ok {
-			row[1] = text(b.Line)
-		}
-		row = append(row, c)
-	}
-	return row
 }

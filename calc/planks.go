@@ -1,0 +1,95 @@
+package calc
+
+import (
+	"strings"
+
+	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/lay"
+	"strakebook/calc/measure"
+	"strakebook/calc/stock"
+)
+
+// planks works out what is sawn of the strakes whose bevels were not lifted, which
+// battens serve, and the shape of every strake laid out flat.
+func (r *Result) planks(strakes []hull.Strake) finding.List {
+	made, found := bevel.Computed(r.Hull, strakes, r.Bevels, r.Rules.Bevel)
+	r.Bevels = append(r.Bevels, made...)
+	r.Guides = bevel.Guides(r.Bevels, r.Rules.Bevel)
+	spiled, f := r.Hull.Spile(strakes, r.Rules.Bevel.SawnEdges(), r.Rules.Hull)
+	r.Spiled = spiled
+	return append(found, f...)
+}
+
+// widen makes each run as wide as its board must be: it covers the wider face,
+// and of planks got out to the sweep the shape of any piece that the longest board
+// of the rack could hold. A hollow worked out of the back is of its thickness.
+func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
+	longest := measure.Length(0)
+	for _, b := range rack {
+		longest = max(longest, b.Length.Value)
+	}
+	for i := range runs {
+		run := &runs[i]
+		run.Wide += r.wider(*run).RoundUp(measure.SixtyFourth)
+		s, ok := r.spiled(*run)
+		if !ok || run.Skin == hull.Strips {
+			continue
+		}
+		need := s.Straight
+		if r.Rules.Hull.Planking == hull.ToSweep {
+			need = s.Widest(longest, r.Rules.Hull)
+		}
+		run.Wide = max(run.Wide, need.RoundUp(measure.SixtyFourth))
+		if s.Hollow.Abs() >= r.Rules.Hull.HollowFrom {
+			run.Hollow = s.Hollow.Abs().RoundUp(measure.SixtyFourth)
+		}
+	}
+}
+
+// wider is how much wider than the inside face the outside one is at the most.
+func (r *Result) wider(run lay.Run) measure.Length {
+	wider := measure.Length(0)
+	for _, s := range r.Bevels {
+		if !strings.EqualFold(s.Strake, run.Name) || s.Skin != "" && s.Skin != run.Skin || s.Side != hull.BothSides && s.Side != run.Side {
+			continue
+		}
+		for _, m := range s.Marks {
+			wider = max(wider, m.Faces)
+		}
+	}
+	return wider
+}
+
+// spiled is the shape of a run's strake.
+func (r *Result) spiled(run lay.Run) (hull.Spiled, bool) {
+	for _, s := range r.Spiled {
+		if s.Piece == 0 && s.Skin == run.Skin && strings.EqualFold(s.Strake, run.Name) && (s.Side == hull.BothSides || s.Side == run.Side) {
+			return s, true
+		}
+	}
+	return hull.Spiled{}, false
+}
+
+// spilePieces lays out the pieces of the planks that are got out to the sweep, each
+// on a board of its own: after its strake, starboard before port.
+func (r *Result) spilePieces() {
+	if r.Rules.Hull.Planking != hull.ToSweep {
+		return
+	}
+	for _, run := range r.Runs {
+		whole, ok := r.spiled(run)
+		if !ok || run.Skin == hull.Strips {
+			continue
+		}
+		whole.Side = run.Side
+		from := measure.Length(0)
+		for i, l := range run.Pieces {
+			if one, ok := whole.Between(i+1, from, from+l, r.Rules.Hull); ok {
+				r.Spiled = append(r.Spiled, one)
+			}
+			from += l - run.Scarf
+		}
+	}
+}

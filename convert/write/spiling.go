@@ -1,0 +1,158 @@
+package write
+
+import (
+	"fmt"
+	"strings"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// spiling is every plank laid out flat, a line each: the board it takes by either
+// way of working, how far it is sprung, and how its ends are cut.
+func spiling(in Input) *page {
+	u := in.units()
+	p := table("Spiling", "planks laid out flat", col("Skin", 8), col("Strake", 9), col("Side", 11), col("Piece", 7), col("Length, "+longUnit(u), 12), col("Sny, "+unit(u), 9),
+		col("Board to the sweep, "+unit(u), 11), col("Board sprung, "+unit(u), 11), col("Lies sprung", 9), col("Widest that lies, "+unit(u), 11), col("Edgewise strain", 10),
+		col("Hollow of back, "+unit(u), 10), col("Thickness needed, "+unit(u), 11), col("Twist, degrees", 9),
+		col("Fore end off square, degrees", 11), col("Fore end bevel, degrees", 11), col("After end off square, degrees", 11), col("After end bevel, degrees", 11), col("Ends on", 18))
+	p.csv = true
+	p.empty = "No spiled shapes: a table of offsets and a list of strakes are needed."
+	if len(in.Result.Spiled) == 0 {
+		return p
+	}
+	p.note("Sny: how far the upper edge leaves the straight line between its ends, + where it hangs towards the keel. Board to the sweep: the narrowest straight board that covers both faces; sprung: a straight-edged one, sprung edgewise into its place.")
+	p.note(fmt.Sprintf("Edgewise strain: 4 w s / l^2, at most %g by the setting \"edgewise strain\". Planks are got out %s: the setting \"planks got out\".", in.Result.Rules.Hull.EdgeStrain, in.Result.Rules.Hull.Planking))
+	p.note("Hollow of back: + to be worked out of it, - the back rounded. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: between the plank's inside face and the middle line's plane on the stem or post, elsewhere the station's.")
+	p.note("Computed shapes are for planning. The hull on the stocks and the spiling batten rule: try the batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
+	for _, s := range in.Result.Spiled {
+		if s.Skin != hull.Strips {
+			p.line(spiledLine(s, u)...)
+		}
+	}
+	return p
+}
+
+// spiledLine is one plank or piece.
+func spiledLine(s hull.Spiled, u measure.Style) []sheet.Cell {
+	thick, widest := sheet.Cell{}, sheet.Cell{}
+	if s.Thick > 0 {
+		thick = small(s.Thick, u)
+	}
+	lies := "no"
+	if s.Lies {
+		lies = "yes"
+	}
+	if s.LiesWidth > 0 && s.LiesWidth < 100*measure.Inch {
+		widest = small(s.LiesWidth, u)
+	}
+	degrees := func(a measure.Angle) sheet.Cell { return number(float64(a.Round(0.05)), sheet.Degrees) }
+	return []sheet.Cell{text(string(s.Skin)), text(s.Strake), text(s.Side.String()), pieceOf(s), long(s.Length, u), small(s.Sny, u), small(s.Board, u), small(s.Straight, u),
+		text(lies), widest, {Kind: sheet.Number, Number: s.Strain, Format: "0.00000"}, small(s.Hollow, u), thick, degrees(s.Twist),
+		degrees(s.Fore.Off), degrees(s.Fore.Meets), degrees(s.After.Off), degrees(s.After.Meets), text(endsOn(s))}
+}
+
+// pieceOf is a piece's place from the fore end, or that it is the whole plank.
+func pieceOf(s hull.Spiled) sheet.Cell {
+	if s.Piece > 0 {
+		return whole(s.Piece)
+	}
+	return text("whole")
+}
+
+// endsOn is what a plank's two ends land on.
+func endsOn(s hull.Spiled) string {
+	at := func(e hull.EndCut) string {
+		if e.Stem {
+			return "middle line"
+		}
+		return "station"
+	}
+	return at(s.Fore) + ", " + at(s.After)
+}
+
+// ordinates is the shape of every plank, a card each on paper of its own: both
+// edges on both faces, up from the lower edge of its board.
+func ordinates(in Input) *page {
+	u := in.units()
+	p := table("Ordinates", "shapes of planks", col("Strake", 9), col("Side", 11), col("Piece", 7), col("Station", 9))
+	for _, c := range lengths("At", u, 12) {
+		p.add(c)
+	}
+	for _, c := range []string{"Lower edge inside", "Upper edge inside", "Lower edge outside", "Upper edge outside"} {
+		p.add(col(c+", "+unit(u), 11))
+	}
+	p.add(col("Bevel of upper edge, degrees", 11))
+	p.add(col("Bevel of lower edge, degrees", 11))
+	p.csv, p.wide = true, false
+	p.empty = "No shapes: a table of offsets and a list of strakes are needed."
+	if len(in.Result.Spiled) > 0 {
+		p.note("At: along the board from its fore end. Heights are up from the lower edge of the board. Bevels are off square, + where the outside face is the wider, before they are rounded to the saw's readout.")
+		p.note("Computed shapes are for planning: try a spiling batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
+	}
+	for _, s := range in.Result.Spiled {
+		if s.Skin == hull.Strips {
+			continue
+		}
+		if len(p.rows) > 0 {
+			p.breaks = append(p.breaks, len(p.rows)+1)
+		}
+		p.aside(sheet.Cell{Kind: sheet.Text, Text: shapeName(s), Style: sheet.Title})
+		p.aside(text(shapeFigures(s, u)))
+		for _, o := range s.Ordinates {
+			p.line(cells([]sheet.Cell{text(s.Strake), text(s.Side.String()), pieceOf(s), text(o.Station)}, p.length("At", o.At, u, ""),
+				[]sheet.Cell{small(o.Lower, u), small(o.Upper, u), small(o.LowerO, u), small(o.UpperO, u),
+					number(float64(o.BevelU.Round(0.05)), sheet.Degrees), number(float64(o.BevelLo.Round(0.05)), sheet.Degrees)})...)
+		}
+	}
+	return p
+}
+
+// shapeName names a card.
+func shapeName(s hull.Spiled) string {
+	name := fmt.Sprintf("%s, %s", strings.TrimSpace(fmt.Sprintf("%s %s", s.Skin, s.Strake)), s.Side)
+	if s.Piece > 0 {
+		name += fmt.Sprintf(": piece %d", s.Piece)
+	}
+	return name
+}
+
+// shapeFigures is a card's own figures.
+func shapeFigures(s hull.Spiled, u measure.Style) string {
+	in := func(l measure.Length) string {
+		if u == measure.StyleMM {
+			return fmt.Sprintf("%.1f mm", l.Millimetres())
+		}
+		return fmt.Sprintf("%.3f in", l.Inches())
+	}
+	text := fmt.Sprintf("Board %s wide, or %s straight and sprung; sny %s; hollow of back %s", in(s.Board), in(s.Straight), in(s.Sny), in(s.Hollow))
+	if !s.Lies {
+		text += "; a straight edge will not lie"
+	}
+	return text + "."
+}
+
+// jsonSpiled is the planks and strips laid out flat.
+func jsonSpiled(all []hull.Spiled) []object {
+	var list []object
+	for _, s := range all {
+		o := object{"skin": s.Skin, "strake": s.Strake, "side": s.Side.String(), "piece": s.Piece, "length_mm": mm(s.Length), "sny_mm": mm(s.Sny), "board_width_mm": mm(s.Board), "straight_width_mm": mm(s.Straight),
+			"hollow_mm": mm(s.Hollow), "twist_deg": thousandth(float64(s.Twist)), "strain": s.Strain, "lies": s.Lies}
+		if s.Thick > 0 {
+			o["thickness_mm"] = mm(s.Thick)
+		}
+		for name, e := range map[string]hull.EndCut{"fore": s.Fore, "after": s.After} {
+			o[name] = object{"off_deg": thousandth(float64(e.Off)), "meets_deg": thousandth(float64(e.Meets)), "stem": e.Stem}
+		}
+		if s.Skin != hull.Strips {
+			var at []object
+			for _, p := range s.Ordinates {
+				at = append(at, object{"at_mm": mm(p.At), "station": p.Station, "lower_mm": mm(p.Lower), "upper_mm": mm(p.Upper), "lower_outside_mm": mm(p.LowerO), "upper_outside_mm": mm(p.UpperO)})
+			}
+			o["ordinates"] = at
+		}
+		list = append(list, o)
+	}
+	return list
+}

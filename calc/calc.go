@@ -17,6 +17,7 @@ type Job struct {
 	Bevels    []bevel.Readings
 	Strakes   []hull.Strake
 	Rack      []stock.Board
+	Wanted    []stock.Wanted   // pieces of given lengths, beside those of the strakes
 	Seams     []hull.SeamMarks // the builder's own marks of where seams run
 	Hung      []hull.Hung      // girths measured to edges hung
 	Rules     Rules

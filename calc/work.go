@@ -24,6 +24,7 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, r.planks(strakes)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
+	runs = append(runs, stock.WantedRuns(j.Wanted)...)
 	var f finding.List
 	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)
@@ -45,6 +46,9 @@ func places(j Job) []hull.Station {
 func uses(runs []lay.Run) []scarf.Use {
 	var all []scarf.Use
 	for _, r := range runs {
+		if r.Given {
+			continue
+		}
 		all = append(all, scarf.Use{Skin: r.Skin, Thickness: r.Thick, Width: r.Wide, Slope: r.Slope, Joints: len(r.Joints), Cell: r.Cell})
 	}
 	return all

@@ -49,7 +49,7 @@ func (a *answer) solve(p part, r Rules) {
 	a.whole += whole
 	a.longer(p, bound)
 	s := newSearch(&p.yard)
-	moves, starts := effort(r.Tries, len(p.timbers))
+	moves, starts := p.effort(r.Tries)
 	var best layout
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)
@@ -121,11 +121,15 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 	return true
 }
 
-// effort is how many moves and starts a part of so many timbers gets. A part of
-// few gets more, as each takes little; a part of very many gets fewer for each,
-// so that the time does not run away.
-func effort(tries, timbers int) (moves, starts int) {
-	moves = max(50, tries*min(6*60, 60*60/timbers)/60)
+// effort is how many moves and starts a part gets. One of few timbers gets more,
+// as each takes little; one of very many, or of very many kinds of board, gets
+// fewer, so that the time does not run away.
+func (p *part) effort(tries int) (moves, starts int) {
+	kinds, timbers := 1, len(p.timbers)
+	for _, t := range p.timbers {
+		kinds = max(kinds, len(p.classes[t.class].opens))
+	}
+	moves = max(20, tries*min(6*60, 60*60/timbers)/60/max(1, kinds/60))
 	return moves, max(1, min(8, moves/400, 300/timbers))
 }
 

@@ -16,6 +16,10 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 		if name == "" {
 			name = b.Species
 		}
+		if odd := b.odd(); odd != "" {
+			found = append(found, finding.Finding{Kind: Absurd, Cell: b.Cell, Text: fmt.Sprintf("board %q is %s", name, odd)})
+			continue
+		}
 		if !b.whole() {
 			found = append(found, finding.Finding{Kind: Incomplete, Cell: b.Cell,
 				Text: fmt.Sprintf("board %q has no %s", name, lacking(b))})

@@ -9,6 +9,11 @@ var (
 		Why:    "A board of unknown thickness, width or length cannot be cut on paper.",
 		Remedy: "measure the board and write its size; it is left on the rack until then",
 	}
+	Absurd = &finding.Kind{
+		Code: "stock-absurd", Severity: finding.Error, Title: "board beyond reason",
+		Why:    "No mill sends such a board: the unit or the figure is wrong.",
+		Remedy: "correct the size, the count or the price; the board is left on the rack until then",
+	}
 	Thin = &finding.Kind{
 		Code: "stock-thin", Severity: finding.Warning, Title: "stock too thin for every strake of its species",
 		Why:    "Finished thickness and the allowance to dress it must both come out of the rough thickness.",

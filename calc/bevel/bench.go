@@ -70,9 +70,31 @@ func (s Schedule) ReadFrom(r Rules) string {
 	return "after end"
 }
 
+// edges is the edges of a plank that are sawn to a bevel.
+func (r Rules) edges() []Edge {
+	if r.Shared {
+		return []Edge{Upper, Lower}
+	}
+	if r.Sawn == Lower {
+		return []Edge{Lower}
+	}
+	return []Edge{Upper}
+}
+
+// ofTurn is the bevel of one edge of a seam at which the planking turns so much.
+func (r Rules) ofTurn(turn measure.Angle) measure.Angle {
+	if r.Shared {
+		return turn / 2
+	}
+	return turn
+}
+
 // SawnEdges is which of a plank's edges take the bevel.
 func (r Rules) SawnEdges() hull.Sawn {
-	if r.Sawn == Lower {
+	switch {
+	case r.Shared:
+		return hull.SawnShared
+	case r.Sawn == Lower:
 		return hull.SawnLower
 	}
 	return hull.SawnUpper

@@ -113,7 +113,8 @@ func compare(b Readings, s Seam, y []float64, given []bool, shape *hull.Shape, r
 		if b.InStation || r.InStation {
 			v = toSquare(v, p.Angle.Cos())
 		}
-		c.hull[k], c.diff[k], c.known[k] = float64(p.Bevel), float64(v-p.Bevel), true
+		own := r.ofTurn(p.Bevel)
+		c.hull[k], c.diff[k], c.known[k] = float64(own), float64(v-own), true
 	}
 	return c
 }

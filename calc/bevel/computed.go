@@ -10,9 +10,9 @@ import (
 )
 
 // Computed works out schedules from the hull for the planks whose bevels were not
-// lifted: the whole turn of each seam goes on the edge that is sawn. Strips are
-// edge-glued and are not sawn to a bevel. Lifted is the schedules there are; a
-// strake that is among them, on either side, is left.
+// lifted: the whole turn of each seam goes on the edge that is sawn, or half of it
+// on each of the two. Strips are edge-glued and are not sawn to a bevel. Lifted is
+// the schedules there are; a strake that is among them, on either side, is left.
 func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rules) ([]Schedule, finding.List) {
 	if shape == nil || !r.FromHull {
 		return nil, nil
@@ -29,9 +29,11 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rul
 			}
 			b := ofHull(shape, l, k.Name, r)
 			if plank, ok := find(strakes, b.Seams[0]); ok {
-				b.Seams[0].Cell = plank.Cell
+				for i := range b.Seams {
+					b.Seams[i].Cell = plank.Cell
+				}
 			}
-			made, f := schedules(b, strakes, nil, shape, r)
+			made, f := schedules(b, b.judge(r), strakes, nil, shape, r)
 			for i := range made {
 				made[i].Computed = true
 			}
@@ -50,19 +52,23 @@ func has(lifted []Schedule, skin hull.Skin, strake string) bool {
 	return false
 }
 
-// ofHull is one strake's bevels as the hull has them, as a table of its own.
+// ofHull is one strake's bevels as the hull has them, as a table of its own: of the
+// edge that is sawn, or of both.
 func ofHull(shape *hull.Shape, l hull.Lining, strake string, r Rules) Readings {
-	edge := r.Sawn
 	b := Readings{Gauge: OffSquare, Resolution: r.Readout}
-	s := Seam{Strake: strake, Skin: l.Skin, Side: l.Side, Edge: edge}
 	for _, g := range shape.Stations {
-		read := source.Reading[measure.Angle]{State: source.Dash}
-		if p, ok := shape.EdgeAt(l.Skin, strake, l.Side, edge == Upper, g.Name); ok && p.HasBevel {
-			read = source.Is(p.Bevel)
-		}
 		b.Stations = append(b.Stations, hull.Station{Name: g.Name, At: source.Is(g.At)})
-		s.Readings = append(s.Readings, read)
 	}
-	b.Seams = []Seam{s}
+	for _, edge := range r.edges() {
+		s := Seam{Strake: strake, Skin: l.Skin, Side: l.Side, Edge: edge}
+		for _, g := range shape.Stations {
+			read := source.Reading[measure.Angle]{State: source.Dash}
+			if p, ok := shape.EdgeAt(l.Skin, strake, l.Side, edge == Upper, g.Name); ok && p.HasBevel {
+				read = source.Is(r.ofTurn(p.Bevel))
+			}
+			s.Readings = append(s.Readings, read)
+		}
+		b.Seams = append(b.Seams, s)
+	}
 	return b
 }

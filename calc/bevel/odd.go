@@ -106,9 +106,10 @@ func (b Readings) likely(s Seam, o fair.Odd, y []float64, given []bool, r Rules)
 	}
 	v := y[o.At]
 	add(-v, "the other hand")
-	if v != 0 {
-		add(v/10, "the decimal point")
-		add(v*10, "the decimal point")
+	for _, slip := range []float64{v / 10, v * 10} { // as the gauge could have read it
+		if steps := slip / float64(b.step()); v != 0 && math.Abs(steps-math.Round(steps)) < 1e-6 {
+			add(slip, "the decimal point")
+		}
 	}
 	for _, k := range []int{o.At - 1, o.At + 1} {
 		if k >= 0 && k < len(y) && given[k] && math.Abs(y[k]-v) > tolerance && b.swapped(y, given, o.At, k) {

@@ -57,16 +57,16 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 	if b.open(r) {
 		return nil, nil // asked for by Check
 	}
-	all, found := schedules(b, strakes, places, shape, r)
-	return all, append(found, withHull(b, b.judge(r), shape, r)...)
+	j := b.judge(r)
+	all, found := schedules(b, j, strakes, places, shape, r)
+	return all, append(found, withHull(b, j, shape, r)...)
 }
 
-func schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *hull.Shape, r Rules) ([]Schedule, finding.List) {
+func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Station, shape *hull.Shape, r Rules) ([]Schedule, finding.List) {
 	var all []Schedule
 	var found finding.List
 	var bySpacing []source.Cell
 	untried := false
-	j := b.judge(r)
 	for i, s := range b.Seams {
 		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
 		first, last := span(given)

@@ -14,12 +14,12 @@ import (
 // goes to and its board. A line is drawn above each strake's first.
 func cutList(in Input) *page {
 	u := in.units()
-	p := table("Cut list", "cut list", col("Mark", 12), col("Skin", 8), col("Strake", 8), col("Side", 11), col("Piece", 8), col("Species", 14),
+	p := table("Cut list", "cut list", col("Mark", 11), col("Skin", 7), col("Strake", 7), col("Side", 10), col("Piece", 7), col("Species", 13),
 		col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 8))
 	for _, c := range lengths("Length", u, 11) {
 		p.add(c)
 	}
-	for _, c := range []column{col("Fore end", 28), col("After end", 28), col("Board", 11), col("Stick", 7), col("Note", 18)} {
+	for _, c := range []column{col("Fore end", 25), col("After end", 25), col("Board", 9), col("Stick", 6), col("Note", 14)} {
 		p.add(c)
 	}
 	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11))

@@ -2,6 +2,7 @@ package write
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -17,8 +18,10 @@ import (
 
 // set is a setting as formulas name it.
 func set(name string) string {
-	return settingPrefix + strings.NewReplacer(" ", "_", "-", "_").Replace(name)
+	return settingPrefix + joined.Replace(name)
 }
+
+var joined = strings.NewReplacer(" ", "_", "-", "_")
 
 const settingPrefix = sheet.NamePrefix + "set_"
 
@@ -104,11 +107,7 @@ func figure(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
 // cells puts runs of cells end to end.
 func cells(runs ...[]sheet.Cell) []sheet.Cell {
-	var all []sheet.Cell
-	for _, r := range runs {
-		all = append(all, r...)
-	}
-	return all
+	return slices.Concat(runs...)
 }
 
 func one(c sheet.Cell) []sheet.Cell { return []sheet.Cell{c} }

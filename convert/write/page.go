@@ -1,6 +1,7 @@
 package write
 
 import (
+	"slices"
 	"strings"
 
 	"strakebook/calc"
@@ -129,10 +130,9 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
 		PrintCols: p.prints, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+	s.Rows = slices.Grow(s.Rows, len(p.rows)+len(p.notes)+3)
 	for i, cells := range p.rows {
-		for c, cell := range cells {
-			s.Set(i+2, c+1, cell)
-		}
+		s.Rows = append(s.Rows, cells)
 		if !p.asides[i] {
 			s.Out.FilterTo = i + 2
 		}
@@ -141,6 +141,9 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 		p.across(s, 2, sheet.Cell{Kind: sheet.Text, Text: p.empty, Style: sheet.Gone})
 	}
 	for i, n := range p.notes {
+		if len(p.rows) == 0 && p.empty != "" {
+			break // remarks on a table that is not there
+		}
 		p.across(s, max(len(p.rows), 1)+3+i, sheet.Cell{Kind: sheet.Text, Text: n, Style: sheet.Remark})
 	}
 	return s

@@ -53,10 +53,10 @@ func summary(in Input, others []*page, list, sticks *page) *page {
 		if i == 5 || f.Severity == finding.Note {
 			break
 		}
-		p.line(text("Look at first"), whole(i+1), words(f.Cell.String()+": "+f.Text))
+		p.line(text("Look at first"), whole(i+1), in.linked(words(f.Cell.String()+": "+f.Text), f.Cell))
 	}
 	for _, q := range others {
-		if len(q.rows) == 0 && q.empty != "" && q.called != "Warnings" {
+		if len(q.rows) == 0 && q.empty != "" && q.called != "Warnings" && q.called != "Figures" {
 			p.line(text("Left out"), sheet.Cell{}, words(q.called+": "+q.empty))
 		}
 	}

@@ -11,21 +11,27 @@ import (
 
 // warnings is every finding, the worst first.
 func warnings(in Input) *page {
-	p := table("Warnings", "warnings", col("No.", 6), col("How bad", 10), col("Where", 16), col("What", 44), col("Reads", 14), col("Suggests", 26), col("What to do", 38), col("Decision", 12), col("Code", 20))
+	p := table("Warnings", "warnings", col("No.", 5), col("How bad", 9), col("Where", 14), col("What", 38), col("Reads", 12), col("Suggests", 23), col("What to do", 34), col("Decision", 14), col("Code", 17))
 	p.csv = true
 	p.empty = "Nothing was found."
 	p.note("Where links to the marked cell. In Decision write take for the first thing suggested, or a value of your own, and hand this book back.")
 	for i, f := range in.Findings {
-		where := sheet.Cell{Kind: sheet.Text, Text: f.Cell.String()}
-		if ref := f.Cell.Ref(); ref != "" && in.carried(f.Cell.Sheet) {
-			where.Link, where.Style = "'"+strings.ReplaceAll(f.Cell.Sheet, "'", "''")+"'!"+ref, sheet.LinkText
-		}
+		where := in.linked(text(f.Cell.String()), f.Cell)
 		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), sheet.Cell{Style: sheet.Input}, words(f.Code))
 	}
 	if n := len(p.rows); n > 0 {
 		p.drop = []sheet.DropDown{{Range: sheet.Range{Top: 2, Left: 8, Bottom: 1 + n, Right: 8}, Words: []string{"take"}}}
 	}
 	return p
+}
+
+// linked is a cell that leads to a cell of the builder's, where that is carried
+// over.
+func (in Input) linked(c sheet.Cell, to source.Cell) sheet.Cell {
+	if ref := to.Ref(); ref != "" && in.carried(to.Sheet) && (len(in.Books) == 0 || to.Book == in.Books[0].Name) {
+		c.Link, c.Style = "'"+strings.ReplaceAll(to.Sheet, "'", "''")+"'!"+ref, sheet.LinkText
+	}
+	return c
 }
 
 // marks is the cells of the carried sheets to be marked, one mark a cell.

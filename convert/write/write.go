@@ -54,8 +54,14 @@ func pages(in Input) []*page {
 	if len(in.Result.Hung) > 0 {
 		all = slices.Insert(all, len(all)-2, hung(in))
 	}
-	return append([]*page{summary(in, all, list, sticks)}, all...)
+	first := summary(in, all, list, sticks) // which names those that are left out
+	all = slices.DeleteFunc(all, func(p *page) bool { return len(p.rows) == 0 && !slices.Contains(always, p.called) })
+	return append([]*page{first}, all...)
 }
+
+// always is the sheets that every book has: where there is nothing on one it says
+// what it would need.
+var always = []string{"Cut list", "Mill order", "Warnings", "Bevels", "Scarfs", "Joints", "Stock", "Offsets", "Settings", "Cautions"}
 
 // carried says that a sheet of the builder's is carried over into the new book.
 func (in Input) carried(name string) bool { return slices.Contains(in.Taken, name) }

@@ -123,6 +123,7 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 	case sheet.LinkText:
 		s := text("", "left")
 		s.Font = &excelize.Font{Underline: "single", Color: "1F3F7F"}
+		s.Alignment.WrapText = true
 		return s
 	}
 	return text("", "")

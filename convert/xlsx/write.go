@@ -130,7 +130,7 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 			return 25
 		case sheet.Title:
 			return 30
-		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading, sheet.Remark:
+		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading, sheet.Remark, sheet.LinkText:
 			if w := width(s, r, c+1); w > 0 {
 				most = max(most, lines(cell.Text, w))
 			}
@@ -164,7 +164,7 @@ func lines(text string, width float64) int {
 	for _, part := range strings.Split(text, "\n") {
 		n, used = n+1, 0
 		for _, word := range strings.Fields(part) {
-			w := 1.08 * float64(len([]rune(word)))
+			w := 0.98 * float64(len([]rune(word)))
 			if used > 0 && used+1+w > width-1 {
 				n, used = n+1, 0
 			}

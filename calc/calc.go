@@ -20,6 +20,7 @@ type Job struct {
 	Wanted    []stock.Wanted   // pieces of given lengths, beside those of the strakes
 	Seams     []hull.SeamMarks // the builder's own marks of where seams run
 	Hung      []hull.Hung      // girths measured to edges hung
+	Gaps      []hull.Gap       // openings measured for the last planks
 	Rules     Rules
 	Decisions []Decision // on figures of the offsets; what was decided of any other cell is in place of it already
 

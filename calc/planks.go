@@ -22,6 +22,14 @@ func (r *Result) planks(strakes []hull.Strake) finding.List {
 	return append(found, f...)
 }
 
+// shutters works out what is sawn of the last planks, from their measured gaps.
+func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
+	rows, found := hull.Shutter(j.Gaps, strakes)
+	made, f := bevel.OfShutters(rows, strakes, places(j), r.Hull, j.Rules.Bevel)
+	r.Bevels = append(r.Bevels, made...)
+	return append(found, f...)
+}
+
 // widen makes each run as wide as its board must be: it covers the wider face,
 // and of planks got out to the sweep the shape of any piece that the longest board
 // of the rack could hold. A hollow worked out of the back is of its thickness.

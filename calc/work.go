@@ -21,6 +21,7 @@ func Work(j Job) (Result, finding.List) {
 		r.Bevels = append(r.Bevels, schedules...)
 		found = append(found, f...)
 	}
+	found = append(found, r.shutters(j, strakes)...)
 	found = append(found, r.planks(strakes)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)

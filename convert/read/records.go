@@ -33,6 +33,8 @@ func recordTables() []recordTable {
 			need: []string{"strake", "station", "bevels"}, least: 3, never: []string{"girths"}, read: (*reader).longBevels},
 		{name: "hung", fields: []string{"strake", "skin", "side", "station", "girths", "from", "corner", "note"},
 			need: []string{"station", "girths"}, least: 3, read: (*reader).hung},
+		{name: "gaps", fields: []string{"strake", "skin", "side", "station", "gapinside", "gapoutside", "note"},
+			need: []string{"strake", "station", "gapinside"}, least: 3, never: []string{"girths", "bevels"}, read: (*reader).gaps},
 		{name: "positions", long: true, fields: []string{"station", "position", "spacing", "note"},
 			need: []string{"station"}, either: [][]string{{"position", "spacing"}}, least: 2, never: []string{"strake", "line", "breadths", "heights", "girths", "bevels"}, read: (*reader).longPositions},
 	}

@@ -29,6 +29,15 @@ type table struct {
 func Judge(rows []Row, r Rules, second Second) Judged {
 	t := newTable(rows, r, second)
 	flags := t.flag()
+	regions := t.regions()
+	for n := 0; n < len(regions); n++ {
+		if s, ok := t.culprit(regions[n]); ok {
+			flags = append(flags, Flag{Spot: s})
+			t.withdraw(s, false)
+			regions = slices.Delete(regions, n, n+1)
+			n--
+		}
+	}
 	for i := range flags {
 		f := &flags[i]
 		t.give(f.Spot, true)
@@ -36,7 +45,7 @@ func Judge(rows []Row, r Rules, second Second) Judged {
 		f.Says, f.Z, f.Sure, f.Alone = says, z, math.Abs(z) >= r.Sure, alone
 		t.give(f.Spot, false)
 	}
-	return Judged{Scale: t.scale, Flags: flags, Regions: t.regions(), table: t}
+	return Judged{Scale: t.scale, Flags: flags, Regions: regions, table: t}
 }
 
 func newTable(rows []Row, r Rules, second Second) *table {

@@ -2,6 +2,10 @@ package fair
 
 import "math"
 
+// suspicious is how many doubts a value is off that is blamed for the unfairness
+// about it. Measured, see DefaultRules.
+const suspicious = 3.0
+
 // regions is the stretches where a row is off its own curve by what no single
 // value explains: neither a batten that bends more and more nor the rows near it
 // do the same, and the second opinion has nothing to say for it.
@@ -50,4 +54,26 @@ func (t *table) unfair(row, k int) bool {
 		}
 	}
 	return true
+}
+
+// culprit is the one value of a region that is off by what might be chance
+// elsewhere, and without which the row is fair there.
+func (t *table) culprit(g Region) (bad Spot, ok bool) {
+	most := suspicious
+	for at := g.From; at <= g.To; at++ {
+		s := Spot{g.Row, at}
+		if !t.rows[g.Row].Given[at] || math.Abs(t.z[g.Row][at]) < most {
+			continue
+		}
+		t.give(s, false)
+		clear := true
+		for k, place := range t.lines[g.Row].at {
+			clear = clear && (place < g.From-1 || place > g.To+1 || !t.unfair(g.Row, k))
+		}
+		t.give(s, true)
+		if clear {
+			bad, ok, most = s, true, math.Abs(t.z[g.Row][at])
+		}
+	}
+	return bad, ok
 }

@@ -212,7 +212,7 @@ func Hints(err error) []string {
 	case errors.As(err, &unusable):
 		var all []string
 		for _, f := range unusable.Findings {
-			if f.Severity > finding.Note && len(all) < mostSeen {
+			if len(all) < mostSeen && f.Cell.Sheet != "" {
 				all = append(all, f.Cell.String()+": "+f.Text)
 			}
 		}

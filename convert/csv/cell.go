@@ -90,7 +90,7 @@ func figures(field string) string {
 func numberOf(t string, way commas) (float64, bool) {
 	decimalComma := way == decimal || way == likely
 	switch {
-	case way == decimal && eitherPoint.MatchString(t), decimalComma && eitherComma.MatchString(t),
+	case way == decimal && (eitherPoint.MatchString(t) || eitherComma.MatchString(t)),
 		way != thousands && sureComma.MatchString(t), decimalComma && groups.MatchString(t):
 		t = commaToPoint.Replace(t)
 	case way == thousands && eitherComma.MatchString(t), surePoint.MatchString(t):

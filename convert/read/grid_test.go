@@ -39,9 +39,9 @@ func cellOf(text string) sheet.Cell {
 		v := 0.0
 		for i, p := range parts {
 			n, _ := strconv.ParseFloat(p, 64)
-			v += n / []float64{24, 1440, 86400}[i]
+			v += n / []float64{24, 1440, 86400}[min(i, 2)]
 		}
-		return sheet.Cell{Kind: sheet.Time, Number: v, Text: clock, Format: []string{"", "h", "h:mm", "h:mm:ss"}[len(parts)]}
+		return sheet.Cell{Kind: sheet.Time, Number: v, Text: clock, Format: []string{"", "h", "h:mm", "h:mm:ss"}[min(len(parts), 3)]}
 	}
 	if fault, ok := strings.CutPrefix(t, "fault:"); ok {
 		return sheet.Cell{Kind: sheet.Fault, Text: fault}

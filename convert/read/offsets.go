@@ -156,9 +156,14 @@ func (r *reader) offsets(t *stationTable) {
 			decimals = max(decimals, weigh(t.cells(row, cols)).decimal)
 		}
 	}
+	asked := map[int]bool{}
 	for i := range lines {
 		l := &lines[i]
 		p := parts[l.part]
+		if p.dec.open && !open && !asked[l.part] {
+			asked[l.part] = true
+			r.add(finding.Finding{Kind: UnitOpen, Cell: l.line.Cell, Reads: l.line.Name, Text: fmt.Sprintf("%q and lines like it are numbers without a unit among others that have one", l.line.Name)})
+		}
 		if open {
 			p.dec.form.Unit = measure.Fractions
 		}

@@ -49,6 +49,7 @@ func newPage(b *sheet.Book, s *sheet.Sheet) *page {
 		p.merge(m)
 	}
 	p.mistyped()
+	p.parted()
 	return p
 }
 

@@ -1,0 +1,132 @@
+package read
+
+import (
+	"slices"
+	"strings"
+
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// partWords are the words over columns that hold one part of a length each, as
+// old tables are ruled: feet, inches, eighths.
+var partWords = [][]string{
+	{"ft", "feet", "foot", "f", "'"},
+	{"in", "ins", "inch", "inches", "i", `"`},
+	{"8ths", "8th", "8", "eighths", "eights", "e", "1/8", "1/8s", "1/8ths"},
+}
+
+// partOf is which part of a length a cell stands over: 0 feet, 1 inches, 2
+// eighths; -1 where it stands over none.
+func partOf(c sheet.Cell) int {
+	if c.Kind != sheet.Text {
+		return -1
+	}
+	t := strings.Trim(strings.ToLower(measure.Fold(c.Text)), " .()")
+	for i, words := range partWords {
+		if slices.Contains(words, t) {
+			return i
+		}
+	}
+	return -1
+}
+
+// parted makes one length of the feet, inches and eighths that stand in a column
+// each, at the column of the feet. Their heading goes there too.
+func (p *page) parted() {
+	for row := 1; row <= p.rows; row++ {
+		var starts []int
+		size := 0
+		for _, col := range p.filled[0][row] {
+			if partOf(p.raw(row, col)) != 0 || partOf(p.raw(row, col+1)) != 1 {
+				continue
+			}
+			n := 2
+			if partOf(p.raw(row, col+2)) == 2 {
+				n = 3
+			}
+			if size == 0 || size == n {
+				starts, size = append(starts, col), n
+			}
+		}
+		if len(starts) < 2 {
+			continue
+		}
+		for _, col := range starts {
+			p.joinParts(row, col, size)
+		}
+	}
+}
+
+// joinParts joins the columns of one length under the row of their words.
+func (p *page) joinParts(row, col, size int) {
+	p.clear(row, col, size)
+	if row > 1 && !filled(p.raw(row-1, col)) {
+		for k := 1; k < size; k++ {
+			if head := p.raw(row-1, col+k); filled(head) {
+				p.put[[2]int{row - 1, col}] = head
+				p.fill(row-1, col)
+				p.clear(row-1, col+k, 1)
+			}
+		}
+	}
+	for down := row + 1; down <= p.rows; down++ {
+		cells := make([]sheet.Cell, size)
+		words, some := false, false
+		for k := range cells {
+			cells[k] = p.raw(down, col+k)
+			some = some || filled(cells[k])
+			words = words || cells[k].Kind == sheet.Text && !figure(cells[k].Text)
+		}
+		if words {
+			return // another table begins
+		}
+		if !some {
+			continue
+		}
+		p.clear(down, col+1, size-1)
+		p.put[[2]int{down, col}] = joined(cells)
+		p.fill(down, col)
+	}
+}
+
+// joined is the parts of one length as one text. A part left blank after the
+// first is not taken for a nought: the text cannot be read then, and is said.
+func joined(cells []sheet.Cell) sheet.Cell {
+	var parts []string
+	dashes := 0
+	for i, c := range cells {
+		t := text(c)
+		switch {
+		case c.Kind == sheet.Number:
+			t = plainNumber(c.Number)
+			if l := measure.Inches(c.Number); len(cells) == 2 && i == 1 && l%measure.SixtyFourth == 0 {
+				t = measure.InchesText(l)
+			}
+		case c.Kind == sheet.Text && measure.IsDash(t):
+			dashes++
+		case t == "" && i == 0:
+			t = "0"
+		case t == "":
+			t = "?"
+		}
+		parts = append(parts, t)
+	}
+	switch {
+	case dashes == len(cells), dashes == 1 && strings.Join(parts[1:], "") == strings.Repeat("?", len(cells)-1):
+		return sheet.Cell{Kind: sheet.Text, Text: "-"}
+	case len(cells) == 2:
+		return sheet.Cell{Kind: sheet.Text, Text: parts[0] + "' " + parts[1] + `"`}
+	}
+	return sheet.Cell{Kind: sheet.Text, Text: strings.Join(parts, "-")}
+}
+
+// clear takes cells of a row out of what is looked at: they stand in another.
+func (p *page) clear(row, col, n int) {
+	for k := range n {
+		if filled(p.raw(row, col+k)) {
+			p.put[[2]int{row, col + k}] = sheet.Cell{}
+			p.use(row, col+k)
+		}
+	}
+}

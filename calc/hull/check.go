@@ -23,7 +23,7 @@ func Check(o Offsets, r Rules) ([]LineReport, finding.List) {
 // and for the builder's decisions.
 func Examine(o Offsets, r Rules) Report {
 	e := checkFairness(o, r)
-	found := checkStations(o)
+	found := checkStations(o, r)
 	found = append(found, checkGaps(o, r)...)
 	e.Found = append(found, e.Found...)
 	if o.Surface == SurfaceUnstated && r.OffsetsTo == SurfaceUnstated {

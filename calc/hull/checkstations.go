@@ -11,7 +11,7 @@ import (
 )
 
 // checkStations looks at the stations' names and positions.
-func checkStations(o Offsets) finding.List {
+func checkStations(o Offsets, r Rules) finding.List {
 	var found finding.List
 	seen := map[string]Station{}
 	last := source.Reading[measure.Length]{}
@@ -33,9 +33,14 @@ func checkStations(o Offsets) finding.List {
 		}
 		found = append(found, checkRun(o, i, step)...)
 	}
-	if placed < len(o.Stations) {
+	switch {
+	case r.StationSpacing > 0:
+	case placed == 0:
 		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
-			Text: "the stations have no positions and are taken as evenly spaced by their names"})
+			Text: "the stations have no positions: the checks take them as evenly spaced by their names, and no length or bevel is worked out"})
+	case placed < len(o.Stations):
+		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
+			Text: "some stations have no position: the checks take the stations as evenly spaced by their names"})
 	}
 	return found
 }

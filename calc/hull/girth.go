@@ -2,6 +2,7 @@ package hull
 
 import (
 	"fmt"
+	"slices"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
@@ -97,10 +98,11 @@ func (h *hull) name(c crossed) string {
 // gaps says what the drawing lacked and what was made of it.
 func (h *hull) gaps() finding.List {
 	var found finding.List
-	if !h.placed {
+	if !h.placed && slices.ContainsFunc(h.o.Stations, func(s Station) bool { return s.At.OK() }) {
+		// With none placed at all the check of the stations has said so.
 		found = append(found, finding.Finding{Kind: HullUnworked, Cell: h.o.Cell,
-			Text: "the stations have no positions: girths are worked out, lengths and bevels are not",
-			Do:   "add a row of positions, or set \"station spacing\""})
+			Text: "the positions of the stations are not all known, or not in order: girths are worked out, lengths and bevels are not",
+			Do:   "put the row of positions right, or set \"station spacing\""})
 	}
 	found = append(found, h.unused()...)
 	found = append(found, h.viewsApart()...)

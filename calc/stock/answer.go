@@ -47,7 +47,7 @@ func (a *answer) solve(p part, r Rules) {
 	}
 	a.bound += bound
 	a.whole += whole
-	a.longer(p, bound)
+	a.longer(p)
 	s := newSearch(&p.yard)
 	moves, starts := p.effort(r.Tries)
 	var best layout

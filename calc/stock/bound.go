@@ -7,67 +7,117 @@ package stock
 // Counted says whether counted boards are reckoned with.
 func (y *yard) fair(c *class, l int64, counted bool) money {
 	best := never
-	least := y.pools[c.pool].least
 	for _, k := range c.opens {
-		st := &y.sticks[k]
-		u := st.hold - y.kerf
-		switch {
-		case u < l || !counted && y.counts[y.sizes[st.size].kind] != unlimited:
-		case u-y.kerf-l+c.shared < least:
-			best = min(best, st.cost)
-		default:
-			best = min(best, money(float64(st.cost)*(float64(l-c.shared)/float64(u-y.kerf))))
+		if st := &y.sticks[k]; counted || y.counts[y.sizes[st.size].kind] == unlimited {
+			best = min(best, y.share(c, st, l))
 		}
 	}
 	return best
+}
+
+// share is the fair price of a piece from one stick.
+func (y *yard) share(c *class, st *stick, l int64) money {
+	switch u := st.hold - y.kerf; {
+	case u < l:
+		return never
+	case u-y.kerf-l+c.shared < y.pools[c.pool].least:
+		return st.cost
+	default:
+		return money(float64(st.cost) * (float64(l-c.shared) / float64(u-y.kerf)))
+	}
 }
 
 // bound is the least that the boards can come to, each joint at its price, the
 // rules between strakes left out: for every strake the cheapest chain of pieces
 // at their fair prices. What is counted on the rack is reckoned with as if more
-// could be had for so much more a board, in a few steps, and the highest of the
-// bounds taken; all of them hold.
+// could be had for so much more a board: every such surcharge gives a bound that
+// holds, and the highest found is taken.
 func (y *yard) bound(each money) money {
 	s := newSearch(y)
-	best := money(0)
-	counted := false
-	for _, n := range y.counts {
-		counted = counted || n != unlimited
+	best, sur := s.rough(each)
+	if sur == nil {
+		return best
 	}
-	for step := range money(5) {
-		if best = max(best, s.boundAt(each, step, 4)); !counted {
+	// Towards the highest: a kind asked for more often than it is there gets
+	// dearer, one that stays gets cheaper.
+	reach := 0.02
+	for range climbs {
+		at, over := s.boundAt(each, sur, true)
+		if at > best {
+			best = at
+		} else {
+			reach *= 0.8
+		}
+		norm := 0.0
+		for _, g := range over {
+			norm += float64(g * g)
+		}
+		if norm < 1e-9 {
 			break
+		}
+		step := float64(float64(best)*(1+reach)-float64(at)) / norm
+		for k := range sur {
+			sur[k] = max(0, sur[k]+money(step*over[k]))
 		}
 	}
 	return best
 }
 
-// boundAt is the bound with counted boards dearer by step in of of their rarity.
-func (s *search) boundAt(each, step, of money) money {
+// climbs is how often the surcharges are bettered.
+const climbs = 30
+
+// rough is the highest bound of a few surcharges, all kinds in like measure, and
+// that surcharge; nil where nothing is counted.
+func (s *search) rough(each money) (best money, sur []money) {
+	counted := false
+	for _, n := range s.counts {
+		counted = counted || n != unlimited
+	}
+	best = -never
+	for step := range money(5) {
+		try := make([]money, len(s.counts))
+		for k := range s.sizes {
+			z := &s.sizes[k]
+			if s.counts[z.kind] == unlimited {
+				continue
+			}
+			board := money(0)
+			for _, i := range z.sticks {
+				board += s.sticks[i].rare * money(z.lanes)
+			}
+			try[z.kind] = max(try[z.kind], board*step/4)
+		}
+		at, _ := s.boundAt(each, try, false)
+		if at > best {
+			best, sur = at, try
+		}
+		if !counted {
+			return max(0, best), nil
+		}
+	}
+	return max(0, best), sur
+}
+
+// boundAt is the bound with counted boards dearer by so much each, and, where
+// asked, how many more boards of each kind the chains would take than there are.
+func (s *search) boundAt(each money, sur []money, usage bool) (total money, over []float64) {
 	y := *s.yard
 	y.sticks = append([]stick{}, y.sticks...)
-	gain := make([]money, len(y.counts)) // of one more board of a kind
-	for k := range y.sizes {
-		z := &y.sizes[k]
-		if y.counts[z.kind] == unlimited {
-			continue
+	for k := range y.sticks {
+		st := &y.sticks[k]
+		z := &y.sizes[st.size]
+		if m := sur[z.kind]; m > 0 {
+			st.cost += money(float64(m) * (float64(st.cost) / float64(z.cost)))
 		}
-		board := money(0)
-		for _, i := range z.sticks {
-			st := &y.sticks[i]
-			more := st.rare * step / of
-			st.cost += more
-			board += more * money(z.lanes)
-		}
-		gain[z.kind] = max(gain[z.kind], board)
 	}
 	own := s.yard
 	s.yard, s.lists = &y, make([]priceList, len(y.classes))
 	defer func() { s.yard = own }()
-	total := money(0)
+	over = make([]float64, len(y.counts))
 	for k, n := range y.counts {
 		if n != unlimited {
-			total -= gain[k] * money(n)
+			total -= sur[k] * money(n)
+			over[k] -= float64(n)
 		}
 	}
 	type alike struct {
@@ -75,21 +125,66 @@ func (s *search) boundAt(each, step, of money) money {
 		length, clear int64
 		given         bool
 	}
-	known := map[alike]money{}
+	known := map[alike]int{}
+	var costs []money
+	var uses [][]float64
 	for i := range y.timbers {
 		t := &y.timbers[i]
 		key := alike{t.class, t.length, int64(len(t.clear)) * int64(i+1), t.given}
-		v, ok := known[key]
+		n, ok := known[key]
 		if !ok {
-			v = s.alone(t, each)
-			known[key] = v
+			n = len(costs)
+			known[key] = n
+			costs = append(costs, s.alone(t, each))
+			var use []float64
+			if usage && costs[n] < never {
+				use = s.takes(t)
+			}
+			uses = append(uses, use)
 		}
-		if v >= never {
+		if costs[n] >= never {
 			continue
 		}
-		total += v * money(t.copies())
+		total += costs[n] * money(t.copies())
+		for k, u := range uses[n] {
+			over[k] += float64(u * float64(t.copies()))
+		}
 	}
-	return total
+	for k, n := range y.counts {
+		if n == unlimited {
+			over[k] = 0
+		}
+	}
+	return total, over
+}
+
+// takes is how many boards of each kind, in fractions, the chain that alone
+// found last for a timber takes.
+func (s *search) takes(t *timber) []float64 {
+	c := &s.classes[t.class]
+	use := make([]float64, len(s.counts))
+	at, scarf := int64(0), int64(0)
+	piece := func(to, more int64) {
+		l := (to - at + scarf + more) / inch * inch
+		best, least := -1, never
+		for _, k := range c.opens {
+			if v := s.share(c, &s.sticks[k], l); v < least {
+				best, least = k, v
+			}
+		}
+		if best >= 0 {
+			st := &s.sticks[best]
+			z := &s.sizes[st.size]
+			use[z.kind] += float64(float64(least)/float64(max(1, st.cost))) * float64(float64(st.cost)/float64(z.cost))
+		}
+		at = to
+	}
+	for _, p := range s.way {
+		piece(int64(p)*s.grid, c.scarf-c.scarf/2)
+		scarf = c.scarf / 2
+	}
+	piece(t.length, 0)
+	return use
 }
 
 // alone is the least a timber comes to at fair prices, its own stretches kept
@@ -97,6 +192,7 @@ func (s *search) boundAt(each, step, of money) money {
 func (s *search) alone(t *timber, each money) money {
 	c := &s.classes[t.class]
 	best := never
+	s.way = s.way[:0]
 	if t.length <= c.longest {
 		best = s.fair(c, t.length, true)
 	}
@@ -127,11 +223,13 @@ func (s *search) alone(t *timber, each money) money {
 		clear(s.pen)
 		s.cross(t, tab, 0)
 	}
+	end := int32(-1)
 	for k := range s.nodes {
-		if l := s.after(t, tab, &s.nodes[k]); l < never {
-			best = min(best, s.nodes[k].cost+l)
+		if l := s.after(t, tab, &s.nodes[k]); l < never && s.nodes[k].cost+l < best {
+			best, end = s.nodes[k].cost+l, int32(k)
 		}
 	}
+	s.trace(end)
 	return best
 }
 

@@ -23,10 +23,11 @@ type Stay struct {
 
 // longer asks what two and four feet more than the mill's longest of each size
 // would save, by the bound.
-func (a *answer) longer(p part, bound money) {
+func (a *answer) longer(p part) {
 	if len(a.rack) == 0 {
 		return
 	}
+	bound, _ := newSearch(&p.yard).rough(0)
 	seen := map[int]bool{}
 	for _, t := range p.timbers {
 		seen[t.class] = true
@@ -60,7 +61,8 @@ func (a *answer) longer(p part, bound money) {
 			mc := &more.classes[class]
 			mc.opens = append(slices.Clone(mc.opens), len(p.sticks))
 			mc.longest = max(mc.longest, st.hold-p.kerf)
-			if saves := bound - more.bound(0); saves > bound/1000 {
+			least, _ := newSearch(&more).rough(0)
+			if saves := bound - least; saves > bound/1000 {
 				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + feet*measure.Foot, Saves: saves.value()})
 			}
 		}

@@ -50,6 +50,10 @@ func card(in Input, p *page, s bevel.Schedule) {
 		how += " Worked out from the hull: none was lifted."
 	}
 	p.aside(text(how))
+	p.aside(text(bench(s, r)))
+	if on := battenOf(in, s); on != "" {
+		p.aside(text(on))
+	}
 	first := len(p.rows) + 1
 	last := first + len(s.Marks) - 1
 	if s.Thickness > 0 && s.Width > 0 && len(s.Marks) > 0 {

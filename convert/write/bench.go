@@ -1,0 +1,49 @@
+package write
+
+import (
+	"fmt"
+	"strings"
+
+	"strakebook/calc/bevel"
+	"strakebook/calc/hull"
+)
+
+// bench is how a plank lies on the saw's bench: the end its marks are called out
+// from on each side, the hand the blade leans to, and what to mind.
+func bench(s bevel.Schedule, r bevel.Rules) string {
+	from := "the " + s.ReadFrom(r)
+	if s.Side == hull.BothSides {
+		starboard, port := s, s
+		starboard.Side, port.Side = hull.Starboard, hull.Port
+		from = fmt.Sprintf("the %s to starboard, the %s to port", starboard.ReadFrom(r), port.ReadFrom(r))
+	}
+	return fmt.Sprintf("Saw from %s; + leans the blade %s the plank, - %s it. Guard on, hold-downs set, hands clear; try each tilt on waste.", from, r.Lean(1), r.Lean(-1))
+}
+
+// battenOf is which planks one guide batten serves, on the card of each.
+func battenOf(in Input, s bevel.Schedule) string {
+	u := in.units()
+	for _, g := range in.Result.Guides {
+		if g.Skin != s.Skin || g.Side != s.Side || g.Edge != s.Edge || len(g.Planks) < 2 {
+			continue
+		}
+		for i, p := range g.Planks {
+			if p.Strake != s.Strake {
+				continue
+			}
+			if i > 0 {
+				way := "out"
+				if p.Shift < 0 {
+					way = "in"
+				}
+				return fmt.Sprintf("The batten of %s serves, shifted %s %.3f %s: within %.3f.", g.Planks[0].Strake, way, inUnits(p.Shift.Abs(), u), unit(u), inUnits(g.Off, u))
+			}
+			var others []string
+			for _, o := range g.Planks[1:] {
+				others = append(others, o.Strake)
+			}
+			return fmt.Sprintf("One batten serves this plank and %s, shifted as their cards say.", strings.Join(others, ", "))
+		}
+	}
+	return ""
+}

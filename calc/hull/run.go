@@ -2,7 +2,6 @@ package hull
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -41,6 +40,7 @@ func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 	}
 	var all []Strake
 	var found finding.List
+	var given filled
 	for _, row := range strakes {
 		sides := s.sides(row)
 		if sides == nil {
@@ -56,12 +56,13 @@ func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 				if run > longest {
 					longest, loose = run, off
 				}
+				given.see(row, one)
 				all = append(all, one)
 			}
 		}
 		found = append(found, s.typed(row, longest, loose, r)...)
 	}
-	return all, found
+	return all, append(found, given.found()...)
 }
 
 // typed holds a row's typed length against the longest of its strakes, which may
@@ -192,32 +193,4 @@ func (l *Lining) Ends(k int) (fore, after measure.Length, ok bool) {
 		fore, after = min(fore, a), max(after, b)
 	}
 	return fore, after, ok
-}
-
-// mostAlike is as many strakes as one row may stand for.
-const mostAlike = 2000
-
-// Names is the names of the strakes a row stands for: "1-15" with a count of 15
-// is 1 to 15; any other counted name has .1, .2 and so on after it.
-func (s Strake) Names() []string {
-	n := min(max(1, s.Count.Or(1)), mostAlike)
-	if n == 1 {
-		return []string{s.Name}
-	}
-	from, step := 1, s.Name+"."
-	first, last, ranged := strings.Cut(measure.Fold(s.Name), "-")
-	if !ranged {
-		first, last, ranged = strings.Cut(measure.Fold(s.Name), " to ")
-	}
-	prefix := strings.TrimRight(strings.TrimSpace(first), "0123456789")
-	a, errA := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(first), prefix))
-	b, errB := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(last), prefix))
-	if ranged && errA == nil && errB == nil && b-a+1 == n {
-		from, step = a, prefix
-	}
-	all := make([]string, n)
-	for i := range all {
-		all[i] = fmt.Sprint(step, from+i)
-	}
-	return all
 }

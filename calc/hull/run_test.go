@@ -34,7 +34,7 @@ func TestRuns(t *testing.T) {
 	if runs[5].Length.Value != 25*measure.Foot || runs[5].Width.Value != 7*measure.Inch {
 		t.Error("what is typed is not kept")
 	}
-	if len(found) != 1 || found[0].Kind != StrakeRun {
+	if len(found) != 2 || found[0].Kind != StrakeRun || found[1].Kind != StrakeFromHull {
 		t.Errorf("found %v", found)
 	}
 	r.Lengths = LengthsComputed

@@ -1,6 +1,7 @@
 package write
 
 import (
+	"cmp"
 	"fmt"
 
 	"strakebook/calc/hull"
@@ -77,7 +78,11 @@ func liningRows(in Input, p *page, l *hull.Lining) {
 	if len(l.Strakes) == 0 {
 		return
 	}
-	p.aside(opens(fmt.Sprintf("%s skin, %s: %d strakes a side, %s, on the surface %s", l.Skin, l.Side, len(l.Strakes), l.By, l.On)))
+	head := fmt.Sprintf("%s skin, %s: %d strakes a side, %s, on the surface %s", l.Skin, l.Side, len(l.Strakes), l.By, l.On)
+	if l.Skin == hull.Strips {
+		head += "; the first strip along the " + cmp.Or(in.Result.Rules.Hull.StripsFrom, "sheer")
+	}
+	p.aside(opens(head))
 	typed := typedLengths(in.Job.Strakes)
 	for k, strake := range l.Strakes {
 		row := []sheet.Cell{text(string(l.Skin)), text(strake.Name), text(l.Side.String()), text("width"), some(strake.Length+extra(in, strake), u, long), {}, {}, {}}

@@ -28,6 +28,7 @@ const (
 	LinkText        // a link
 	Departure       // signed, one place
 	Remark          // below a table, wrapped
+	Entry           // a word or two, with air before them
 	Given           // a figure as it is given, without a form of its own
 	Fine            // a small length, four places
 	Stick           // drawn with letters of one width

@@ -6,7 +6,7 @@ import (
 )
 
 // text is words as they are; words is a run of them, wrapped; opens heads a group.
-func text(s string) sheet.Cell  { return sheet.Cell{Kind: sheet.Text, Text: s} }
+func text(s string) sheet.Cell  { return sheet.Cell{Kind: sheet.Text, Text: s, Style: sheet.Entry} }
 func words(s string) sheet.Cell { return sheet.Cell{Kind: sheet.Text, Text: s, Style: sheet.Words} }
 func opens(s string) sheet.Cell { return sheet.Cell{Kind: sheet.Text, Text: s, Style: sheet.GroupHead} }
 

@@ -44,7 +44,7 @@ func Lines(in Input) [][2]string {
 // summary is the few figures that matter, what to look at first, and which of the
 // other sheets hold nothing.
 func summary(in Input, others []*page, list, sticks *page) *page {
-	p := table("Summary", "summary", col("What", 26), col("Figure", 14), col("Particulars", 66))
+	p := table("Summary", "summary", col("What", 26), col("Figure", 18), col("Particulars", 62))
 	for _, l := range Lines(in) {
 		p.line(text(l[0]), sheet.Cell{}, words(l[1]))
 	}
@@ -53,7 +53,7 @@ func summary(in Input, others []*page, list, sticks *page) *page {
 		if i == 5 || f.Severity == finding.Note {
 			break
 		}
-		p.line(text("Look at first"), whole(i+1), in.linked(words(f.Cell.String()+": "+f.Text), f.Cell))
+		p.line(text("Look at first"), in.linked(text(f.Cell.String()), f.Cell), words(f.Text))
 	}
 	for _, q := range others {
 		if len(q.rows) == 0 && q.empty != "" && q.called != "Warnings" && q.called != "Figures" {

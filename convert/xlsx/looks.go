@@ -59,7 +59,7 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		return line(bold(text("", "left"), 11), "bottom", 1)
 	case sheet.Words:
 		s := text("", "left")
-		s.Alignment.WrapText = true
+		s.Alignment.WrapText, s.Alignment.Indent = true, 1
 		return s
 	case sheet.Feet:
 		s := text("@", "right")
@@ -100,6 +100,10 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 	case sheet.Large:
 		s := text("+0.00;-0.00;0.00", "right")
 		s.Font = &excelize.Font{Bold: true, Size: 20}
+		return s
+	case sheet.Entry:
+		s := text("", "left")
+		s.Alignment.Indent = 1
 		return s
 	case sheet.Given:
 		return text("", "right")

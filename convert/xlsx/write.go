@@ -97,7 +97,8 @@ func (w writer) sheet(s *sheet.Sheet) error {
 				return err
 			}
 			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: stored(cell)}
-			if cell.Kind == sheet.Empty && cell.Style == sheet.Plain && cell.Formula == "" && !cell.Rule {
+			blank := cell.Kind == sheet.Empty && cell.Style == sheet.Plain || cell.Kind == sheet.Text && cell.Text == "" && cell.Style != sheet.Input
+			if blank && cell.Formula == "" && !cell.Rule {
 				values[c] = nil
 			}
 		}

@@ -34,7 +34,7 @@ func curves(in Input, cards *page) *page {
 		}
 		u := in.units()
 		name := fmt.Sprintf("%s %s, %s", s.Skin, s.Strake, s.Side)
-		c := sheet.Chart{Title: name, Width: 445, Height: 160, Y: up, Legend: false}
+		c := sheet.Chart{Title: name, Width: 438, Height: 160, Y: up, Legend: false}
 		c.X = axis(fmt.Sprintf("along the sawn edge from station %s, %s", s.From, unit(u)), 0, inUnits(s.Marks[len(s.Marks)-1].At, u))
 		for _, l := range []struct {
 			name, key string

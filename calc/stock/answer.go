@@ -104,13 +104,15 @@ func (s *search) seed(to *layout, joints [][]measure.Length) bool {
 	return true
 }
 
-// best solves a part, and again from other starts while a rule is broken.
+// best solves a part, and again from other starts while a rule is broken; a part
+// of few timbers three times anyhow, as it takes little.
 func (s *search) best(best, first *layout, moves, starts int, enough money) bool {
 	if !s.solve(best, first, moves, starts, enough) {
 		return false
 	}
+	few := len(s.timbers) >= 6 && len(s.timbers) <= 24
 	for range 3 {
-		if best.broken == 0 {
+		if best.broken == 0 && (!few || best.total <= enough) {
 			break
 		}
 		var other layout

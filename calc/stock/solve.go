@@ -7,20 +7,20 @@ import (
 
 // solve finds the least cost of one part of the yard that it can: many starts
 // bettered a little, and the best half of them more, again and again. Tries is
-// how many moves in all; first, if any, is a start of the caller's. Where not even one start reaches, ok is false.
+// how many moves in all; first, if any, is a start of the caller's. It is false
+// where not even one start reaches.
 func (s *search) solve(best, first *layout, tries, starts int, enough money) bool {
 	var all []*layout
 	if first != nil {
 		all = append(all, first)
 		starts++
 	}
-	for k := range 4 * starts {
-		if len(all) == starts || k > starts && len(all) > 0 {
-			break
-		}
+	for range starts * max(1, min(8, 250/len(s.timbers))) {
 		l := &layout{}
-		if s.start(l, 12) {
+		if s.start(l, 6) {
 			all = append(all, l)
+		} else if len(all) == 0 {
+			break
 		}
 	}
 	if len(all) == 0 {
@@ -28,6 +28,8 @@ func (s *search) solve(best, first *layout, tries, starts int, enough money) boo
 	}
 	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
 	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
+	slices.SortStableFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
+	all = all[:min(len(all), starts)]
 	stages := 0
 	for n := len(all); n > 0; n /= 2 {
 		stages++

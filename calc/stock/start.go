@@ -107,7 +107,7 @@ func (s *search) start(to *layout, width int) bool {
 	cell := 4 + s.random(14)
 	defer func() { s.lattice = lattice{} }()
 	for _, row := range s.yard.rows() {
-		if !s.fanOut(row, width, cell, 0.9, 10*s.dear(), noise) {
+		if !s.fanOut(row, width, cell, 0.9, 30*s.dear(), noise) {
 			return false
 		}
 		for _, i := range row {

@@ -32,11 +32,14 @@ func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
 
 // widen makes each run as wide as its board must be: it covers the wider face,
 // and of planks got out to the sweep the shape of any piece that the longest board
-// of the rack could hold. A hollow worked out of the back is of its thickness.
+// of the rack, or that may be bought, could hold. A hollow worked out of the back is of its thickness.
 func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	longest := measure.Length(0)
 	for _, b := range rack {
 		longest = max(longest, b.Length.Value)
+	}
+	if longest == 0 {
+		longest = r.Rules.Stock.Longest
 	}
 	for i := range runs {
 		run := &runs[i]
@@ -93,6 +96,9 @@ func (r *Result) spilePieces() {
 		}
 		whole.Side = run.Side
 		from := measure.Length(0)
+		if over := run.Length - whole.Length; over > 0 { // left on at both ends
+			from = -over / 2
+		}
 		for i, l := range run.Pieces {
 			if one, ok := whole.Between(i+1, from, from+l, r.Rules.Hull); ok {
 				r.Spiled = append(r.Spiled, one)

@@ -131,7 +131,7 @@ func (p *part) effort(tries int) (moves, starts int) {
 	for _, t := range p.timbers {
 		kinds = max(kinds, len(p.classes[t.class].opens))
 	}
-	moves = max(20, tries*min(6*60, 60*60/timbers)/60/max(1, kinds/60))
+	moves = max(20, tries*min(3*60, 60*60/timbers)/60/max(1, kinds/60))
 	return moves, max(1, min(8, moves/400, 300/timbers))
 }
 

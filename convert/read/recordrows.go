@@ -12,8 +12,11 @@ import (
 // or names of another table, or the end of the page. A row of units and repeated
 // headings are ticked off and left.
 func (r *reader) body(t *records) {
-	blank := 0
-	for row := t.head + 1; row <= t.page.rows; row++ {
+	blank, last := 0, t.page.rows
+	if w := t.page.within; w != nil {
+		last = min(last, w.Bottom)
+	}
+	for row := t.head + 1; row <= last; row++ {
 		cells, texts := 0, 0
 		for _, col := range t.page.filled[0][row] {
 			if col < t.left || col > t.right || t.page.used[[2]int{row, col}] {

@@ -26,6 +26,8 @@ type evidence struct {
 	finest    int  // the largest denominator of a fraction in inches
 	comma     bool // texts whose comma can only be decimal
 	point     bool // texts with a decimal point
+	twoParts  int  // texts of two figures parted by a hyphen: 10-4
+	proved    bool // one of them, or another text, can be feet and inches only
 	parted    bool // feet and inches parted by a hyphen: 1'-10 1/2
 	old       bool // a figure with a leading nought, as only the old printing has: 0-04
 }
@@ -91,6 +93,13 @@ func (e *evidence) text(text string) {
 		e.only[all[0]]++
 	}
 	t := measure.Fold(text)
+	if m := twoPartText.FindStringSubmatch(t); m != nil {
+		e.twoParts++
+		n, _ := strconv.Atoi(m[1])
+		e.proved = e.proved || n > 7 && n < 12
+	} else if strings.ContainsAny(t, `'"`) {
+		e.proved = true
+	}
 	e.comma = e.comma || decimalComma.MatchString(t)
 	if m := fractionPart.FindStringSubmatch(t); m != nil {
 		n, _ := strconv.Atoi(m[1])
@@ -107,6 +116,7 @@ func (e *evidence) text(text string) {
 var (
 	decimalComma  = regexp.MustCompile(`^-?(\d+,(\d{1,2}|\d{4,})|0,\d+)( ?[a-z]+)?$`)
 	fractionPart  = regexp.MustCompile(`\d/(\d+)`)
+	twoPartText   = regexp.MustCompile(`^\d+ ?- ?(\d{1,2})$`)
 	partedFeet    = regexp.MustCompile(`^\d+ ?' ?- ?\d`)
 	leadingNought = regexp.MustCompile(`^\d+[- ]+0\d{1,2}$`)
 )
@@ -142,6 +152,7 @@ type decision struct {
 	open    bool
 	parted  bool   // its feet and inches are parted by hyphens
 	dates   dated  // how its dates are read
+	doubted bool   // its figures of two parts may be feet and inches, or inches and eighths
 	against string // what its heading says and its figures do not bear out
 }
 
@@ -178,6 +189,10 @@ func (d *decision) notation(e evidence, said measure.Form) {
 	}
 	if best == measure.FeetInchesFractions && e.old && e.texts[measure.OldPrint] == most {
 		best = measure.OldPrint // 0-04 is 4/8: nobody writes feet and inches so
+	}
+	if best == measure.FeetInchesFractions && e.twoParts > 0 && !e.proved && said.Notation == measure.NoNotation && said.Unit != measure.InFeet {
+		d.doubted, d.form.Notation = true, measure.Decimal
+		return
 	}
 	if best == measure.InchesFractions && e.texts[measure.Decimal] == most && e.finest < 2 {
 		best = measure.Decimal

@@ -16,7 +16,7 @@ import (
 )
 
 var (
-	layouts = flag.Int("layouts", 150, "how many layouts are tried")
+	layouts = flag.Int("layouts", 80, "how many layouts are tried")
 	layout  = flag.Uint64("layout", 0, "the one layout to try and show")
 )
 

@@ -70,6 +70,8 @@ func (r *reader) lengthAt(c sheet.Cell, d decision, at source.Cell, what string)
 		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
 			Text: fmt.Sprintf("%s reads %q: the hyphen may part feet from inches or be a minus", what, v.Text)})
 	case unread == nil:
+	case d.doubted && twoPartText.MatchString(measure.Fold(c.Text)):
+		r.doubted = append(r.doubted, at)
 	case unread.Fault == measure.UnitOpen && d.open:
 	case unread.Fault == measure.UnitOpen:
 		r.bareCells = append(r.bareCells, bareCell{at, v.Text, what})
@@ -96,6 +98,11 @@ func (r *reader) tableRead() {
 		r.unreadable(w.what, w.v, w.err)
 	}
 	r.twoWays = nil
+	if n := len(r.doubted); n > 0 {
+		r.add(finding.Finding{Kind: LengthTwoWays, Cell: r.doubted[0], Also: r.doubted[1:],
+			Text: fmt.Sprintf("%s of two parts may be feet and inches, or inches and eighths: nothing says which", plural(n, "figure", "figures"))})
+		r.doubted = nil
+	}
 	switch n := len(r.bareCells); {
 	case n == 0:
 		return

@@ -197,9 +197,9 @@ func (r *reader) offsets(t *stationTable) {
 
 // quietly runs a reading whose findings are for a later one to make.
 func quietly[A, B, C any](r *reader, f func() (A, B, C)) (A, B, C) {
-	found, bare, two := r.found, r.bareCells, r.twoWays
+	found, bare, two, doubted := r.found, r.bareCells, r.twoWays, r.doubted
 	a, b, c := f()
-	r.found, r.bareCells, r.twoWays = found, bare, two
+	r.found, r.bareCells, r.twoWays, r.doubted = found, bare, two, doubted
 	return a, b, c
 }
 

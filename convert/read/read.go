@@ -39,6 +39,7 @@ type reader struct {
 	// Of the table being read.
 	bareCells []bareCell
 	twoWays   []twoWay
+	doubted   []source.Cell // of two parts
 }
 
 // Books reads books as one job. It returns the tables found, those that the

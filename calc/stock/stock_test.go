@@ -152,6 +152,15 @@ func TestOrder(t *testing.T) {
 	if lines := order(cuts, r); lines[0].Count != 88 {
 		t.Errorf("with a tenth over: %d", lines[0].Count)
 	}
+	for _, c := range []struct {
+		count   int
+		percent float64
+		want    int
+	}{{100, 10, 10}, {30, 10, 3}, {7, 10, 1}, {50, 14, 7}, {50, 0.1, 1}, {1, 200, 2}} { // 100 x 1.1 is a hair more than 110 in binary
+		if got := spares(c.count, c.percent); got != c.want {
+			t.Errorf("%v per cent of %d: %d, want %d", c.percent, c.count, got, c.want)
+		}
+	}
 }
 
 func TestWhyNot(t *testing.T) {

@@ -99,13 +99,16 @@ func jsonResult(in Input) object {
 	for _, s := range r.Bevels {
 		var marks []object
 		for _, m := range s.Marks {
-			mark := object{"at_mm": m.At.Millimetres(), "station": m.Station, "set_deg": float64(m.Set)}
+			mark := object{"at_mm": m.At.Millimetres(), "station": m.Station, "set_deg": float64(m.Set), "tilt_deg": float64(m.Tilt)}
+			if m.Batten != 0 {
+				mark["batten_mm"] = mm(m.Batten)
+			}
 			if m.Read.OK() {
 				mark["reads_deg"] = float64(m.Read.Value)
 			}
 			marks = append(marks, mark)
 		}
-		list = append(list, object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "marks": marks})
+		list = append(list, object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "computed": s.Computed, "marks": marks})
 	}
 	put("bevels", list)
 	if r.Hull != nil {

@@ -29,15 +29,13 @@ type table struct {
 func Judge(rows []Row, r Rules, second Second) Judged {
 	t := newTable(rows, r, second)
 	flags := t.flag()
-	regions := t.regions()
-	for n := 0; n < len(regions); n++ {
-		if s, ok := t.culprit(regions[n]); ok {
+	for _, g := range t.regions(1) {
+		if s, ok := t.culprit(g); ok {
 			flags = append(flags, Flag{Spot: s})
 			t.withdraw(s, false)
-			regions = slices.Delete(regions, n, n+1)
-			n--
 		}
 	}
+	regions := t.regions(2)
 	for i := range flags {
 		f := &flags[i]
 		t.give(f.Spot, true)

@@ -8,13 +8,14 @@ const suspicious = 3.0
 
 // regions is the stretches where a row is off its own curve by what no single
 // value explains: neither a batten that bends more and more nor the rows near it
-// do the same, and the second opinion has nothing to say for it.
-func (t *table) regions() []Region {
+// do the same, and the second opinion has nothing to say for it. So many values
+// at least must lie on either side.
+func (t *table) regions(inside int) []Region {
 	var all []Region
 	for i, l := range t.lines {
 		open := false
 		for k := range l.at {
-			if !t.unfair(i, k) {
+			if !t.unfair(i, k, inside) {
 				open = false
 				continue
 			}
@@ -32,7 +33,7 @@ func (t *table) regions() []Region {
 
 // unfair says that a row is not fair about its k-th value, though that is not to
 // blame.
-func (t *table) unfair(row, k int) bool {
+func (t *table) unfair(row, k, inside int) bool {
 	l := t.lines[row]
 	at := l.at[k]
 	says, ok := l.along(k, t.scale, t.rules.Least)
@@ -40,7 +41,7 @@ func (t *table) unfair(row, k int) bool {
 		return false
 	}
 	p, i := l.piece(k)
-	if i < 2 || i > len(p.x)-3 {
+	if i < inside || i > len(p.x)-1-inside {
 		return false // a corner needs a line on both sides of it
 	}
 	y, gauge := p.leaveOut(i, 4)
@@ -68,7 +69,7 @@ func (t *table) culprit(g Region) (bad Spot, ok bool) {
 		t.give(s, false)
 		clear := true
 		for k, place := range t.lines[g.Row].at {
-			clear = clear && (place < g.From-1 || place > g.To+1 || !t.unfair(g.Row, k))
+			clear = clear && (place < g.From-1 || place > g.To+1 || !t.unfair(g.Row, k, 1))
 		}
 		t.give(s, true)
 		if clear {

@@ -110,7 +110,7 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 	if !s.solve(best, first, moves, starts, enough) {
 		return false
 	}
-	few := len(s.timbers) >= 6 && len(s.timbers) <= 24
+	few := len(s.timbers) >= 6 && len(s.timbers) <= 12
 	for range 3 {
 		if best.broken == 0 && (!few || best.total <= enough) {
 			break

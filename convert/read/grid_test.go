@@ -2,7 +2,6 @@ package read
 
 import (
 	"os"
-	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
@@ -122,57 +121,4 @@ func (r reading) codes(least finding.Severity) []string {
 		}
 	}
 	return all
-}
-
-// worked is a published table as it stands in testdata/worked, without its
-// comments.
-func worked(t testing.TB, number string) [][]string {
-	t.Helper()
-	files, err := filepath.Glob("../../testdata/worked/offsets/" + number + "_*.csv")
-	if err != nil || len(files) != 1 {
-		t.Fatalf("table %s: %v %v", number, files, err)
-	}
-	data, err := os.ReadFile(files[0])
-	if err != nil {
-		t.Fatal(err)
-	}
-	return csvRows(string(data))
-}
-
-// csvRows is the fields of a text of columns, comments left out.
-func csvRows(text string) [][]string {
-	var all [][]string
-	for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
-		if strings.HasPrefix(line, "#") {
-			continue
-		}
-		var row []string
-		field, quoted := "", false
-		for i := 0; i < len(line); i++ {
-			switch c := line[i]; {
-			case c == '"' && quoted && i+1 < len(line) && line[i+1] == '"':
-				field += `"`
-				i++
-			case c == '"':
-				quoted = !quoted
-			case c == ',' && !quoted:
-				row, field = append(row, field), ""
-			default:
-				field += string(c)
-			}
-		}
-		all = append(all, append(row, field))
-	}
-	return all
-}
-
-// put lays rows of text on a sheet from a cell on.
-func put(s *sheet.Sheet, top, left int, rows [][]string) {
-	for r, row := range rows {
-		for c, t := range row {
-			if cell := cellOf(t); filled(cell) {
-				s.Set(top+r, left+c, cell)
-			}
-		}
-	}
 }

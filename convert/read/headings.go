@@ -223,9 +223,7 @@ func (r *reader) headColumns(p *page, top, bottom int) []int {
 		if row > p.rows {
 			break
 		}
-		for _, col := range p.filled[0][row] {
-			all = append(all, col)
-		}
+		all = append(all, p.filled[0][row]...)
 	}
 	if top < bottom {
 		for at, over := range p.covered {

@@ -465,9 +465,7 @@ func (l *laidOut) bevels() {
 				c = plainText(plainNumber(v) + "°")
 			case 2:
 				c = plainText(strings.NewReplacer(".25", " 1/4", ".5", " 1/2", ".75", " 3/4").Replace(plainNumber(v)))
-				if strings.HasPrefix(c.Text, "0 ") {
-					c.Text = c.Text[2:]
-				}
+				c.Text = strings.TrimPrefix(c.Text, "0 ")
 			}
 			b.set(1+k, 2+i, c)
 			l.angles[b.cell(1+k, 2+i)] = wantedAngle{v, l.job.stations[i], seam.strake, seam.edge}

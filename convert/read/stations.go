@@ -20,7 +20,6 @@ type name struct {
 	worded   bool // it says that it is a station
 	transom  bool
 	summary  bool // not a station: the table's own totals or maxima
-	blank    bool // a column of figures under no name
 }
 
 var (

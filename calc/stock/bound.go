@@ -88,11 +88,14 @@ func (s *search) rough(each money) (best money, sur []money) {
 			try[z.kind] = max(try[z.kind], board*step/4)
 		}
 		at, _ := s.boundAt(each, try, false)
+		if !counted {
+			return max(0, at), nil
+		}
+		if at < best {
+			break // the bound is a least of straight lines in the surcharge: once it falls it goes on falling
+		}
 		if at > best {
 			best, sur = at, try
-		}
-		if !counted {
-			return max(0, best), nil
 		}
 	}
 	return max(0, best), sur

@@ -27,7 +27,10 @@ func (a *answer) longer(p part) {
 	if len(a.rack) == 0 {
 		return
 	}
-	bound, _ := newSearch(&p.yard).rough(0)
+	bound, sur := newSearch(&p.yard).rough(0)
+	if sur == nil {
+		sur = make([]money, len(p.counts))
+	}
 	seen := map[int]bool{}
 	for _, t := range p.timbers {
 		seen[t.class] = true
@@ -61,7 +64,12 @@ func (a *answer) longer(p part) {
 			mc := &more.classes[class]
 			mc.opens = append(slices.Clone(mc.opens), len(p.sticks))
 			mc.longest = max(mc.longest, st.hold-p.kerf)
-			least, _ := newSearch(&more).rough(0)
+			// At one and the same surcharge: it answers most questions, and where it
+			// promises nothing no other need be tried.
+			least, _ := newSearch(&more).boundAt(0, sur, false)
+			if bound-least > bound/1000 {
+				least, _ = newSearch(&more).rough(0)
+			}
 			if saves := bound - least; saves > bound/1000 {
 				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + feet*measure.Foot, Saves: saves.value()})
 			}

@@ -52,6 +52,8 @@ func demoBook() map[string]rows {
 			{"face up", "outside", "", ""},
 			{"rip kerf", "1/8", "in", ""},
 			{"end trim", "4", "in", "both ends together"},
+			{"joint grid", "3", "in", "joints on the three-inch marks of the staff"},
+			{"tries", "1000", "", "a plan in a moment; more tries may save lumber"},
 		},
 		"Offsets": b.offsets("Hull 31: table of offsets, feet-inches-eighths, to outside of planking", "Stations 4 ft apart, numbered from the stem aft. A dash: the line is not there."),
 		"Bevels":  b.bevels("Hull 31: bevels of the planks, degrees off square", "Lifted square to the upper edge; + where the outside face is the wider. Port is lifted as far as plank 10.", 28, 10),

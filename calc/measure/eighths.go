@@ -86,6 +86,22 @@ func oldPrint(t string) (Length, error) {
 	return signed(m[1], feet+Length(inches)*Inch+Length(eighths)*Eighth), nil
 }
 
+// hyphenPart is a whole figure and a fraction parted by a hyphen: 5-1/2.
+var hyphenPart = regexp.MustCompile(`^(-?)(\d+) ?- ?(\d+/\d+)$`)
+
+// feetTwoWays says that 5-1/2 among feet is five feet and a half, or five feet
+// and half an inch.
+func feetTwoWays(t string) error {
+	m := hyphenPart.FindStringSubmatch(t)
+	part, ok := mixed(m[3])
+	if !ok || part >= 1 {
+		return notRead(t, "a fraction such as 3/4")
+	}
+	feet := Length(whole(m[2])) * Foot
+	return &ReadError{t, TwoWays, "a fraction of a foot told from one of an inch, such as 5 1/2 from 5' 0 1/2\"", []Length{
+		signed(m[1], feet+Feet(part)), signed(m[1], feet+Inches(part))}}
+}
+
 // feetInches reads feet and inches apart, without marks: 3-4 3/4, or a bare
 // number in the unit.
 func feetInches(t string, f Form) (Length, error) {

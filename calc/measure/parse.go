@@ -68,6 +68,8 @@ func (f Form) bare(t, expected string) (Length, error) {
 	switch {
 	case f.Unit == NoUnit:
 		return 0, &ReadError{t, UnitOpen, "a unit: in the heading, the caption or Settings", nil}
+	case f.Unit == InFeet && hyphenPart.MatchString(t):
+		return 0, feetTwoWays(t)
 	case metric && strings.Contains(t, "/"):
 		return 0, notRead(t, `decimal `+f.Unit.String()+`, or inches marked as such: 5/8"`)
 	}

@@ -79,6 +79,8 @@ func TestLengthTexts(t *testing.T) {
 	test("5/8", inch, 0.625)
 	test("9/32", inch, 0.28125)
 	test("4-3/4", inch, 4.75)
+	test("4/4", inch, 1) // boards sold by quarters
+	test("5/4", inch, 1.25)
 	test("4 - ½", inch, 4.5)
 	test("2 1/3", inch, 7.0/3)
 	test("40.75", inch, 40.75)
@@ -171,6 +173,8 @@ func TestRefused(t *testing.T) {
 	test("10/6", inches, NotRead) // ten feet six, or one and two thirds
 	test("4²", inches, NotRead)
 	test("1,234", inches, TwoWays)
+	test("5-1/2", Form{Unit: InFeet, Notation: InchesFractions}, TwoWays) // 5 1/2 ft, or 5 ft 0 1/2 in
+	test("16-3/4", Form{Unit: InFeet, Notation: FeetInchesFractions}, TwoWays)
 	test("1,234 cm", inches, TwoWays)
 	test(`1,234"`, inches, TwoWays)
 	test("1.234", Form{Unit: InInches, Notation: Decimal, DecimalComma: true}, TwoWays)

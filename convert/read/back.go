@@ -8,6 +8,7 @@ import (
 	"strakebook/calc"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
@@ -75,7 +76,14 @@ func (r *reader) decide() {
 			r.job.Decisions = append(r.job.Decisions, d)
 			continue
 		}
-		if value == "" || oneOf(value, leave) {
+		switch {
+		case d.Take && unranked(d.Code) && len(suggestions(w.suggests)) > 1:
+			r.unmet(w, "several figures are suggested and none is the likeliest: write the one that is meant")
+			continue
+		case d.Take && value == "":
+			r.unmet(w, "no figure is suggested that could be taken")
+			continue
+		case value == "" || oneOf(value, leave):
 			continue
 		}
 		if p == nil {
@@ -109,11 +117,28 @@ func (r *reader) unmet(w warned, why string) {
 // explained is the words in brackets after a suggestion.
 var explained = regexp.MustCompile(` *\([^)]*\)`)
 
-// firstSuggested is the first of several suggestions, without why it is made.
+// firstSuggested is the first figure of several suggestions, without why it is
+// made; "" where none is a figure.
 func firstSuggested(suggests string) string {
-	first, _, _ := strings.Cut(suggests, " or ")
-	first, _, _ = strings.Cut(first, ";")
-	return strings.TrimSpace(explained.ReplaceAllString(first, ""))
+	for _, one := range suggestions(suggests) {
+		one = strings.TrimPrefix(strings.TrimSpace(explained.ReplaceAllString(one, "")), "about ")
+		_, err := measure.ParseAngle(one)
+		if err == nil || len(measure.Notations(one)) > 0 {
+			return one
+		}
+	}
+	return ""
+}
+
+// suggestions is what a finding suggests, one by one.
+func suggestions(suggests string) []string {
+	return strings.Split(strings.ReplaceAll(suggests, " or ", ";"), ";")
+}
+
+// unranked is the findings whose suggestions stand in no order of likelihood:
+// which of them is meant the builder alone can say.
+func unranked(code string) bool {
+	return code == LengthDateAsked.Code || code == LengthTwoWays.Code
 }
 
 func oneOf(t string, words []string) bool {

@@ -36,6 +36,12 @@ func TestDecisionsAreHonoured(t *testing.T) {
 	}{
 		{"a figure", "", "1-3-0", "length-unread", foot + 3*measure.Inch},
 		{"what is suggested", "1-4-0 (the inches) or 1-5-0", "take", "length-unread", foot + 4*measure.Inch},
+		{"what is suggested about", "about 1-4-0", "take", "length-unread", foot + 4*measure.Inch},
+		{"the figure among words", "the same figure as station 8: perhaps copied; about 1-4-0", "take", "length-unread", foot + 4*measure.Inch},
+		{"words alone", "the same figure as station 8: perhaps copied", "take", "length-unread", 0},
+		{"nothing suggested", "", "take", "length-unread", 0},
+		{"one of two that are as likely", "1-4-0 or 4-1-0", "take", "length-date-unread", 0},
+		{"the only one", "1-4-0", "take", "length-date-unread", foot + 4*measure.Inch},
 		{"what was decided before", "1-4-0", "", "decision-taken", foot + 4*measure.Inch},
 		{"left as it is", "1-4-0", "leave", "length-unread", 0},
 		{"nothing", "1-4-0", "", "length-unread", 0},

@@ -27,6 +27,10 @@ const (
 // clearly is how many times smoother one order must be than the next.
 const clearly = 3
 
+// least is the mean second difference, in inches, below which a line is as smooth
+// as can be told: evenly spaced figures are, whichever way round they are read.
+const least = 0.125
+
 // fewest is the fewest dates an order is told from.
 const fewest = 4
 
@@ -79,7 +83,7 @@ func datesOf(lines [][]sheet.Cell, form measure.Form) dated {
 	if n < fewest {
 		return dated{}
 	}
-	rough, means := [3]float64{}, [3]float64{}
+	rough, means, floor := [3]float64{}, [3]float64{}, 0.0
 	for o := range rough {
 		steps := 0
 		for _, line := range lines {
@@ -87,6 +91,7 @@ func datesOf(lines [][]sheet.Cell, form measure.Form) dated {
 			rough[o], steps = rough[o]+sum, steps+k
 		}
 		means[o] = rough[o] / max(1, float64(steps))
+		floor = max(floor, least*float64(steps))
 	}
 	best := 0
 	for o := range rough {
@@ -95,7 +100,7 @@ func datesOf(lines [][]sheet.Cell, form measure.Form) dated {
 		}
 	}
 	for o := range rough {
-		if o != best && rough[o] < clearly*rough[best] {
+		if o != best && rough[o] <= clearly*max(rough[best], floor) {
 			return dated{}
 		}
 	}
@@ -224,6 +229,9 @@ func twoParts(month, day int, form measure.Form) []string {
 		a, b := p[0], p[1]
 		if a < b && (b == 2 || b == 4 || b == 8 || b == 16) && a%2 == 1 && form.Notation != measure.FeetInchesEighths {
 			return []string{fmt.Sprintf("%d/%d", a, b)}
+		}
+		if b == 4 && a >= 4 && form.Notation != measure.FeetInchesEighths {
+			all = append(all, fmt.Sprintf("%d/4", a)) // lumber sold by quarters of an inch: 5/4
 		}
 		if b <= 11 {
 			all = append(all, measure.FeetInchesText(measure.Length(a)*measure.Foot+measure.Length(b)*measure.Inch))

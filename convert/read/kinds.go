@@ -137,8 +137,8 @@ var (
 	}
 	LengthTwoWays = &finding.Kind{
 		Code: "length-two-ways", Severity: finding.Error, Title: "measurement that reads two ways",
-		Why:    "In the old printing 0-11 is 11 in. or 1 1/8 in.",
-		Remedy: "write it as feet-inches-eighths",
+		Why:    "In the old printing 0-11 is 11 in. or 1 1/8 in.; among feet 5-1/2 is five feet and a half, or five feet and half an inch.",
+		Remedy: "write it as feet-inches-eighths, or with marks: 5' 6\"",
 	}
 	LengthChosen = &finding.Kind{
 		Code: "length-chosen", Severity: finding.Warning, Title: "measurement that reads two ways, told by its neighbours",

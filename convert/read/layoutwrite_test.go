@@ -86,13 +86,29 @@ func hands(metric bool) []hand {
 		{"inches as fractions", "inches", number(measure.InInches, "# ?/?")},
 		{"inches as words", "inches", words(measure.InchesText)},
 		{"decimal feet", "feet", number(measure.InFeet, "")},
-		{"eighths turned into dates", "", func(l measure.Length) sheet.Cell {
-			feet, inches, eighths := l/measure.Foot, l%measure.Foot/measure.Inch, l%measure.Inch/measure.Eighth
-			if feet < 1 || feet > 12 || inches < 1 || l%measure.Eighth != 0 {
-				return plainText(measure.EighthsText(l))
-			}
-			return dateCell(fmt.Sprintf("20%02d-%02d-%02d", eighths, feet, inches))
-		}},
+		{"eighths turned into dates", "", dated3(monthDayYear)},
+		{"eighths turned into dates, day first", "", dated3(dayMonthYear)},
+		{"eighths turned into dates, year first", "", dated3(yearMonthDay)},
+	}
+}
+
+// dated3 writes eighths as a spreadsheet leaves them that takes what it can for
+// dates in an order: those that make no date stay text.
+func dated3(o order) func(measure.Length) sheet.Cell {
+	return func(l measure.Length) sheet.Cell {
+		feet, inches, eighths := int(l/measure.Foot), int(l%measure.Foot/measure.Inch), int(l%measure.Inch/measure.Eighth)
+		year, month, day := eighths, feet, inches
+		switch o {
+		case dayMonthYear:
+			month, day = inches, feet
+		case yearMonthDay:
+			year, month, day = feet, inches, eighths
+		}
+		c := dateCell(fmt.Sprintf("20%02d-%02d-%02d", year, month, day))
+		if c.Number == 0 || l%measure.Eighth != 0 {
+			return plainText(measure.EighthsText(l))
+		}
+		return c
 	}
 }
 

@@ -131,9 +131,24 @@ func (r *reader) number(t *records, row int, field, what string) source.Reading[
 	return v
 }
 
+// countText is a count with the word that lists of pieces put after it: 12 off,
+// 4 pcs, or the multiplying mark: x2. Pairs and sets are more than they say, and
+// are asked.
+var countText = regexp.MustCompile(`^(?:(\d+) ?(?:off|of|pcs?\.?|pieces?|nr\.?|no\.?|nos\.?|ea\.?|each|x|×)|(?:x|×|no\.?|qty\.?) ?(\d+))$`)
+
 // count reads a whole number field.
 func (r *reader) count(t *records, row int, field, what string) source.Reading[int] {
-	v := r.number(t, row, field, what)
+	v := source.Reading[float64]{}
+	if c, at, _ := t.cell(row, field); c.Kind == sheet.Text && countText.MatchString(strings.ToLower(measure.Fold(c.Text))) {
+		m := countText.FindStringSubmatch(strings.ToLower(measure.Fold(c.Text)))
+		n, err := strconv.ParseFloat(m[1]+m[2], 64)
+		v = source.Reading[float64]{Value: n, State: source.Given, Text: text(c), Cell: at}
+		if err != nil {
+			v.State = source.Unread
+		}
+	} else {
+		v = r.number(t, row, field, what)
+	}
 	out := source.Reading[int]{State: v.State, Text: v.Text, Cell: v.Cell}
 	if v.OK() {
 		if v.Value != float64(int(v.Value)) || v.Value < 0 || v.Value > 100_000 {

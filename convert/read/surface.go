@@ -20,9 +20,15 @@ type phrase[T any] struct {
 
 var surfaces = []phrase[hull.Surface]{
 	{regexp.MustCompile(`\bbetween (the )?(two )?skins\b`), hull.BetweenSkins},
-	{regexp.MustCompile(`\b(to|is|are) (the )?outside( face)?( of| the)*( finished)? (plank|skin|hull|shell)|\bto (the )?outside$|\bto (the )?outside[,;.]|\boutside of plank(s|ing)\b`), hull.OutsidePlanking},
-	{regexp.MustCompile(`\b(to|is|are) (the )?inside( face)?( of| the)* (plank|skin|strip|shell)|\bto (the )?inside$|\bto (the )?inside[,;.]|\binside of (plank(s|ing)|strips?)\b|\bon the moulds\b|\bmoulded offsets\b`), hull.InsidePlanking},
+	{regexp.MustCompile(`\b(to|is|are) (the )?outside( face)?( of| the)*( finished)?` + thick + ` (plank|skin|hull|shell)|\bto (the )?outside$|\bto (the )?outside[,;.]|\boutside of( the)?` + thick + ` plank(s|ing)?\b`), hull.OutsidePlanking},
+	{regexp.MustCompile(`\b(to|is|are) (the )?inside( face)?( of| the)*` + thick + ` (plank|skin|strip|shell)|\bto (the )?inside$|\bto (the )?inside[,;.]|\binside of( the)?` + thick + ` (plank(s|ing)?|strips?)\b|\bon the moulds\b|\bmoulded offsets\b`), hull.InsidePlanking},
 }
+
+// thick is a thickness that may stand before the planking it is of: 3/4", 20 mm.
+const thick = `(?: (?:\d+ )?\d[\d/.,]* ?(?:"|in\.?|ins\.?|inch|mm|cm)?(?: thick)?)?`
+
+// planking is words that say how thick the planking is.
+var planking = regexp.MustCompile(`\bplank(?:s|ing)?(?:'s)?(?: (?:thickness|is|are|to be|of|finished|finishes|thick))*[ :,=]+(?:\d+ )?\d[\d/.,]* ?(?:"|in\b|ins\b|inch|mm\b|cm\b)|\d ?(?:"|in\.?|ins\.?|inch(?:es)?|mm|cm)(?: thick| finished| cedar| larch| pine| oak| fir)* plank(?:s|ing)?\b`)
 
 var gauges = []phrase[bevel.Gauge]{
 	{regexp.MustCompile(`\boff square\b`), bevel.OffSquare},
@@ -70,7 +76,16 @@ func (r *reader) surface(t *stationTable, at source.Cell) hull.Surface {
 }
 
 // surfaceOf is the surface that words about some offsets say they are to.
+// What they say of the planking's thickness is told, and not used: each strake
+// has its own.
 func (r *reader) surfaceOf(words []string, at source.Cell) hull.Surface {
+	for _, w := range words {
+		if planking.MatchString(strings.ToLower(measure.Fold(w))) {
+			r.add(finding.Finding{Kind: ConventionRead, Cell: at, Reads: w,
+				Text: fmt.Sprintf("words of the book tell the planking's thickness, and the thickness listed for each strake is what is used: %q", w)})
+			break
+		}
+	}
 	s, _, two := saidOf(surfaces, words)
 	switch {
 	case two:

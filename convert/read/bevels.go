@@ -19,13 +19,7 @@ func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, max(1, t.left-1))
 	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
 	b.Gauge, b.InStation = r.gauge(t, corner)
-	if r.now != nil {
-		for g := bevel.OffSquare; g <= bevel.OnOutside; g++ {
-			if plainWords(r.now.Notation) == plainWords(g.String()) {
-				b.Gauge = g
-			}
-		}
-	}
+	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
 	read := r.seamReader(t)
@@ -60,6 +54,20 @@ func (r *reader) bevels(t *stationTable) {
 	table.Evidence = append([]string{fmt.Sprintf("read to %s degree", b.Resolution.Write())}, table.Evidence...)
 	r.tables = append(r.tables, table)
 	r.job.Bevels = append(r.job.Bevels, b)
+}
+
+// gaugeOfGuide is what the guide says bevels stand for, and what the book does
+// where the guide does not say.
+func (r *reader) gaugeOfGuide(book bevel.Gauge) bevel.Gauge {
+	if r.now == nil {
+		return book
+	}
+	for g := bevel.OffSquare; g <= bevel.OnOutside; g++ {
+		if plainWords(r.now.Notation) == plainWords(g.String()) {
+			return g
+		}
+	}
+	return book
 }
 
 // beyond takes the readings written beyond the last station: how many there are

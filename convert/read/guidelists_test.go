@@ -3,6 +3,7 @@ package read
 import (
 	"testing"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
@@ -63,5 +64,28 @@ func TestGuideOfNotation(t *testing.T) {
 	r := read(t, bookOf(sheetOf("Yard", rows)), Options{Guide: []sheet.GuideRow{{Table: "strakes", Sheet: "Yard", Range: "A1:D3", Unit: "thickness inches; width inches; length feet", Notation: "old print"}}})
 	if len(r.job.Strakes) != 2 || r.job.Strakes[0].Length.Value != measure.Foot+4*measure.Inch+4*measure.Eighth {
 		t.Errorf("%v %v", r.job.Strakes, r.codes(0))
+	}
+}
+
+// A guide's notation says what readings about 90 stand for, over what the book's
+// own words say; "not stated" leaves that to the book.
+func TestGuideOfBevels(t *testing.T) {
+	rows := "Bevels, gauge with its stock on the outside face\nPlank|Edge|0|1|2|3\n1|top|92|93|94|93\n1|bottom|91|92|93|92"
+	for notation, want := range map[string]bevel.Gauge{
+		"gauge on the inside face":  bevel.OnInside,
+		"Gauge on the outside face": bevel.OnOutside,
+		"off square":                bevel.OffSquare,
+		"not stated":                bevel.OnOutside,
+		"":                          bevel.OnOutside,
+	} {
+		r := read(t, bookOf(sheetOf("Yard", rows)), Options{Guide: []sheet.GuideRow{{Table: "bevels", Sheet: "Yard", Range: "A2:F4", Unit: "degrees", Notation: notation}}})
+		if len(r.job.Bevels) != 1 || r.job.Bevels[0].Gauge != want || len(codes(r.found)) != 0 {
+			t.Errorf("%q: %v, %v", notation, r.job.Bevels, r.codes(0))
+		}
+	}
+	list := "Plank|Edge|Station|Bevel\n1|top|0|92\n1|top|1|93\n1|top|2|94"
+	r := read(t, bookOf(sheetOf("Yard", list)), Options{Guide: []sheet.GuideRow{{Table: "bevels", Sheet: "Yard", Range: "A1:D4", Notation: "gauge on the inside face"}}})
+	if len(r.job.Bevels) != 1 || r.job.Bevels[0].Gauge != bevel.OnInside {
+		t.Errorf("a list: %v, %v", r.job.Bevels, r.codes(0))
 	}
 }

@@ -115,6 +115,7 @@ func (r *reader) longBevels(t *records) {
 	if !two {
 		b.Gauge = g
 	}
+	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	skin := hull.Planks
 	for _, c := range t.caption {
 		if s := r.skinIn(c); s != "" {

@@ -34,7 +34,7 @@ func checkGaps(o Offsets, r Rules) finding.List {
 		}
 		if at[k] >= 3 && at[k] > 2*given {
 			empty[k] = true
-			text := fmt.Sprintf("station %s has no offsets", s.Name)
+			text := fmt.Sprintf("station %s has no offsets and gets no mould", s.Name)
 			if given > 0 {
 				text = fmt.Sprintf("station %s has only %d of %d offsets", s.Name, given, given+at[k])
 			}

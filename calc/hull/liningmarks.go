@@ -3,6 +3,7 @@ package hull
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/interp"
@@ -10,6 +11,7 @@ import (
 	"strakebook/calc/fair"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // byMarks lays the seams on the builder's own marks. Between the stations marked
@@ -154,35 +156,53 @@ func (h *hull) station(name string) int {
 	return -1
 }
 
-// sums holds the widths marked at each station against the girth there.
+// sums holds the widths marked at each station against the girth there. A skin
+// whose widths do not add up is told of once, at the station farthest out.
 func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	if m.Kind != MarkWidths {
 		return nil
 	}
-	var found finding.List
-	for i, st := range m.Stations {
-		k := h.station(st.Name)
-		if k < 0 || l.sections[k] == nil {
-			continue
-		}
-		sum, every := measure.Length(0), true
-		for _, s := range m.Seams {
-			every = every && i < len(s.Values) && s.Values[i].OK()
-			if every {
-				sum += s.Values[i].Value
+	worst, most, count := -1, h.r.SumWithin, 0
+	var out []source.Cell
+	for i := range m.Stations {
+		sum, girth, ok := h.sum(l, m, i)
+		if off := (sum - girth).Abs(); ok && off > h.r.SumWithin {
+			out, count = append(out, m.Seams[0].Values[i].Cell), count+1
+			if off > most {
+				worst, most = i, off
 			}
 		}
-		girth := measure.Inches(l.girth[k])
-		if !every || (sum-girth).Abs() <= h.r.SumWithin {
-			continue
-		}
-		word := "more"
-		if sum < girth {
-			word = "less"
-		}
-		found = append(found, finding.Finding{Kind: LiningSum, Cell: m.Seams[0].Values[i].Cell, Reads: h.o.Form.Write(sum), Suggests: h.o.Form.Write(girth.Round(measure.Sixteenth)),
-			Text: fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth", l.skin, st.Name,
-				h.o.Form.Write(sum), h.o.Form.Write((sum - girth).Abs().Round(measure.Sixteenth)), word)})
 	}
-	return found
+	if worst < 0 {
+		return nil
+	}
+	sum, girth, _ := h.sum(l, m, worst)
+	word := "more"
+	if sum < girth {
+		word = "less"
+	}
+	text := fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth", l.skin, m.Stations[worst].Name,
+		h.o.Form.Write(sum), h.write(most), word)
+	at := m.Seams[0].Values[worst].Cell
+	out = slices.DeleteFunc(out, func(c source.Cell) bool { return c == at })
+	if count > 1 {
+		text += fmt.Sprintf("; at %d of the %d stations marked they do not add up", count, len(m.Stations))
+	}
+	return finding.List{{Kind: LiningSum, Cell: at, Also: out, Reads: h.o.Form.Write(sum), Suggests: h.write(girth), Text: text}}
+}
+
+// sum is the widths marked at one station together and the girth there; not ok
+// where one of them is missing.
+func (h *hull) sum(l *lined, m SeamMarks, i int) (sum, girth measure.Length, ok bool) {
+	k := h.station(m.Stations[i].Name)
+	if k < 0 || l.sections[k] == nil {
+		return 0, 0, false
+	}
+	for _, s := range m.Seams {
+		if i >= len(s.Values) || !s.Values[i].OK() {
+			return 0, 0, false
+		}
+		sum += s.Values[i].Value
+	}
+	return sum, measure.Inches(l.girth[k]), true
 }

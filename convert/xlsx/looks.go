@@ -1,6 +1,8 @@
 package xlsx
 
 import (
+	"sync"
+
 	"github.com/xuri/excelize/v2"
 
 	"strakebook/convert/sheet"
@@ -21,6 +23,17 @@ func looks(purpose sheet.Style) *excelize.Style {
 	}
 	return s
 }
+
+// wraps is the purposes whose text is wrapped, by their looks.
+var wraps = sync.OnceValue(func() map[sheet.Style]bool {
+	all := map[sheet.Style]bool{}
+	for purpose := sheet.Plain; purpose <= sheet.Called; purpose++ {
+		if a := looks(purpose).Alignment; a != nil && a.WrapText {
+			all[purpose] = true
+		}
+	}
+	return all
+})
 
 // letterface is found, or one of its widths, wherever there is a spreadsheet.
 const letterface = "Arial"

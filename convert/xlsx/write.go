@@ -131,10 +131,12 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 			return 25
 		case sheet.Title:
 			return 30
-		case sheet.Words, sheet.Caution, sheet.Gone, sheet.Heading, sheet.Remark, sheet.LinkText:
-			if w := width(s, r, c+1); w > 0 {
-				most = max(most, lines(cell.Text, w))
-			}
+		}
+		if !wraps()[cell.Style] {
+			continue
+		}
+		if w := width(s, r, c+1); w > 0 {
+			most = max(most, lines(cell.Text, w))
 		}
 	}
 	if most == 1 {

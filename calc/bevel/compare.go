@@ -3,8 +3,8 @@ package bevel
 import (
 	"fmt"
 	"math"
-	"slices"
 
+	"strakebook/calc/fair"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -60,9 +60,9 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 				d = append(d, c.diff[k])
 			}
 		}
-		if len(d) >= 4 && math.Abs(middle(d)) > within {
+		if len(d) >= 4 && math.Abs(fair.Median(d)) > within {
 			found = append(found, finding.Finding{Kind: HullApart, Cell: s.Cell,
-				Text: fmt.Sprintf("the whole of %s lies off the hull's own bevels, by %s degrees in the middle", s.name(), measure.Angle(middle(d)).Round(0.01).Write())})
+				Text: fmt.Sprintf("the whole of %s lies off the hull's own bevels, by %s degrees in the middle", s.name(), measure.Angle(fair.Median(d)).Round(0.01).Write())})
 			continue
 		}
 		for k := range c.diff {
@@ -146,15 +146,6 @@ func stationsApart(b Readings, seams []compared, within float64) (found finding.
 		}
 	}
 	return found, let
-}
-
-func middle(v []float64) float64 {
-	s := slices.Clone(v)
-	slices.Sort(s)
-	if n := len(s); n%2 == 0 {
-		return (s[n/2-1] + s[n/2]) / 2
-	}
-	return s[len(s)/2]
 }
 
 // toSquare turns a bevel lifted in the station plane into the one square to an

@@ -32,7 +32,7 @@ func Fill(row Row, at int) (y float64, ok bool) {
 	}
 	from := max(0, min(before-2, len(l.x)-4))
 	var w [4]float64
-	weights(l.x[from:from+4], row.X[at], w[:])
+	Weights(l.x[from:from+4], row.X[at], w[:])
 	for i := range w {
 		y += w[i] * l.y[from+i]
 	}

@@ -79,8 +79,9 @@ func (l line) piece(k int) (line, int) {
 	return p, k - from
 }
 
-// weights are those of the polynomial through the places x at the place at.
-func weights(x []float64, at float64, w []float64) {
+// Weights leaves in w those of the polynomial through the places x at a place,
+// one for each of x, which must all differ (Lagrange's form).
+func Weights(x []float64, at float64, w []float64) {
 	for i := range x {
 		v := 1.0
 		for j := range x {
@@ -104,7 +105,7 @@ func (l line) through(k, from, count int) (y float64, x, w [6]float64) {
 		}
 		x[i], v[i] = l.x[p], l.y[p]
 	}
-	weights(x[:count], l.x[k], w[:count])
+	Weights(x[:count], l.x[k], w[:count])
 	for i := range count {
 		y += w[i] * v[i]
 	}

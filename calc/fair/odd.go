@@ -135,7 +135,7 @@ func (j judging) presumed() float64 {
 	if len(all) < 3 {
 		return least
 	}
-	return max(least, median(all))
+	return max(least, Median(all))
 }
 
 // suspect is the reading of a row that is likeliest to be odd: it is, from a

@@ -22,7 +22,7 @@ func scale(rows []Row, r Rules) float64 {
 			}
 		}
 		if len(all) > 0 {
-			least = min(least, 1.4826*median(all))
+			least = min(least, 1.4826*Median(all))
 		}
 	}
 	if math.IsInf(least, 1) {
@@ -31,7 +31,9 @@ func scale(rows []Row, r Rules) float64 {
 	return max(least, r.Floor)
 }
 
-func median(v []float64) float64 {
+// Median is the middle of values in order, of an even number the mean of the
+// middle two. It panics on none.
+func Median(v []float64) float64 {
 	s := slices.Clone(v)
 	slices.Sort(s)
 	if n := len(s); n%2 == 0 {

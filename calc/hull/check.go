@@ -1,8 +1,6 @@
 package hull
 
-import (
-	"strakebook/calc/finding"
-)
+import "strakebook/calc/finding"
 
 // Report is what the checks of a table of offsets have to say.
 type Report struct {
@@ -12,15 +10,10 @@ type Report struct {
 	Found  finding.List
 }
 
-// Check says what is missing or doubtful in a table of offsets, and how fair
-// each of its lines is. Values are used as read: nothing is corrected.
-func Check(o Offsets, r Rules) ([]LineReport, finding.List) {
-	e := Examine(o, r)
-	return e.Lines, e.Found
-}
-
-// Examine is Check with the doubtful values as data, for queries to the designer
-// and for the builder's decisions.
+// Examine says what is missing or doubtful in a table of offsets, and how fair
+// each of its lines is; the doubtful values also as data, for queries to the
+// designer and for the builder's decisions. Values are used as read: nothing is
+// corrected.
 func Examine(o Offsets, r Rules) Report {
 	e := checkFairness(o, r)
 	found := checkStations(o, r)

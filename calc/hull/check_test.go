@@ -20,7 +20,7 @@ func aboveNote(l finding.List) finding.List {
 // to an eighth, and a canoe of W. P. Stephens (1889) with its misprints mended.
 func TestCleanTablesRaiseNothing(t *testing.T) {
 	for _, name := range []string{"12", "14"} {
-		_, found := Check(worked(t, name, eighths, measure.Eighth, false), DefaultRules())
+		found := Examine(worked(t, name, eighths, measure.Eighth, false), DefaultRules()).Found
 		for _, f := range aboveNote(found) {
 			t.Errorf("table %s: %s: %s [%s]", name, f.Cell, f.Text, f.Code)
 		}
@@ -32,7 +32,7 @@ func TestCleanTablesRaiseNothing(t *testing.T) {
 // neighbours; the deck at station 1 is probable in the same source.
 func TestStephensFaultsAreFound(t *testing.T) {
 	o := worked(t, "01", measure.Form{Notation: measure.OldPrint}, measure.Eighth, true)
-	_, found := Check(o, DefaultRules())
+	found := Examine(o, DefaultRules()).Found
 	for _, want := range [][2]string{{"hb 6 in.", "0"}, {"hb 2 in.", "3"}, {"hb deck", "13"}, {"hb deck", "1"}} {
 		line, station := want[0], want[1]
 		i := slices.IndexFunc(o.Lines, func(l Line) bool { return l.Name == line })
@@ -54,7 +54,7 @@ func TestStephensFaultsAreFound(t *testing.T) {
 // 0 on WL .25 at the fore perpendicular.
 func TestSeries60TypingFault(t *testing.T) {
 	o := dropStation(worked(t, "05", measure.Form{Unit: measure.Fractions, Notation: measure.Decimal}, measure.Millimetre, true), "MaxBm")
-	_, found := Check(o, DefaultRules())
+	found := Examine(o, DefaultRules()).Found
 	var got []string
 	for _, f := range aboveNote(found) {
 		if f.Code == "offset-unfair" && o.Lines[f.Cell.Row-2].Name == "0" {
@@ -79,7 +79,7 @@ func TestGapsAndImpossible(t *testing.T) {
 		o.Lines[i].Values[15] = source.Reading[measure.Length]{Cell: o.Lines[i].Values[15].Cell}
 	}
 	o.Stations[2].Name = "1"
-	_, found := Check(o, DefaultRules())
+	found := Examine(o, DefaultRules()).Found
 	for _, want := range []string{"offset-gap J5", "offset-negative F7", "offset-zero K8", "station-blank Q1", "station-repeated D1"} {
 		n := 0
 		for _, f := range found {
@@ -105,7 +105,7 @@ func TestProposals(t *testing.T) {
 		v := &o.Lines[line].Values[station]
 		v.Value, _ = eighths.Length(seeded)
 		v.Text = seeded
-		_, found := Check(o, DefaultRules())
+		found := Examine(o, DefaultRules()).Found
 		above := aboveNote(found)
 		if len(above) != 1 || above[0].Cell != v.Cell || !strings.HasPrefix(above[0].Suggests, want) {
 			t.Errorf("%s seeded: %+v, want %q", seeded, above, want)

@@ -117,7 +117,7 @@ func (s *sight) bowAt(rows []fair.Row, line, station int, st stencil) (b bow, ok
 	turn := vo - slope*va
 	pa += moved * va
 	var w [4]float64
-	lagrange(along[:n], pa, w[:n])
+	fair.Weights(along[:n], pa, w[:n])
 	sum := 0.0
 	b.off, b.lever = -moved, 1/turn
 	for i := range n {
@@ -179,19 +179,6 @@ func (s *sight) ended(st stencil, ys []float64) bool {
 		}
 	}
 	return none && some
-}
-
-// lagrange is the weights of the polynomial through the places x at a place.
-func lagrange(x []float64, at float64, w []float64) {
-	for i := range x {
-		v := 1.0
-		for j := range x {
-			if j != i {
-				v *= (at - x[j]) / (x[i] - x[j])
-			}
-		}
-		w[i] = v
-	}
 }
 
 // polynomial is the polynomial through the points at a place, and its slope, by

@@ -19,6 +19,11 @@ type Decision struct {
 	Value string // a value of the builder's own, or a word that lets the figure stand
 }
 
+// Stands says that the builder's word lets the figure stand as it is.
+func (d Decision) Stands() bool {
+	return !d.Take && slices.ContainsFunc(stands, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) })
+}
+
 // Decided is a figure of the offsets that stands because the builder said so.
 type Decided struct {
 	Cell          source.Cell
@@ -117,7 +122,7 @@ func (o Offsets) decision(e Report, d Decision, line, station int) (is decided, 
 		return source.Reading[measure.Length]{Value: v, State: source.Given, Text: o.Form.Write(v)}
 	}
 	if !d.Take {
-		if slices.ContainsFunc(stands, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) }) {
+		if d.Stands() {
 			return is, "stands as it is, as decided", true
 		}
 		v, err := o.Form.Length(d.Value)

@@ -112,7 +112,7 @@ func TestWholeFaults(t *testing.T) {
 					by[f.kind] = c
 				}
 				c.made++
-				_, found := Check(f.o, DefaultRules())
+				found := Examine(f.o, DefaultRules()).Found
 				right, others := f.told(found)
 				c.other += others
 				if right {

@@ -57,9 +57,6 @@ func (r *reader) back(p *page) {
 	}
 }
 
-// leave is the words by which a builder lets a figure stand as it is.
-var leave = []string{"leave", "keep", "stands", "ok", "as is", "right", "undo"}
-
 // decide puts what the builder decided in place of what the cells hold, before
 // anything is read of them. What was decided of an offset goes with the job: what
 // is suggested of it follows from the whole table.
@@ -83,7 +80,7 @@ func (r *reader) decide() {
 		case d.Take && value == "":
 			r.unmet(w, "no figure is suggested that could be taken")
 			continue
-		case value == "" || oneOf(value, leave):
+		case value == "" || d.Stands():
 			continue
 		}
 		if p == nil {
@@ -139,15 +136,6 @@ func suggestions(suggests string) []string {
 // which of them is meant the builder alone can say.
 func unranked(code string) bool {
 	return code == LengthDateAsked.Code || code == LengthTwoWays.Code
-}
-
-func oneOf(t string, words []string) bool {
-	for _, w := range words {
-		if strings.EqualFold(t, w) {
-			return true
-		}
-	}
-	return false
 }
 
 // pageAt is the page a cell lies on: that of its own book, else the only one of

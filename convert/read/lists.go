@@ -27,6 +27,31 @@ func (r *reader) stationOf(t *records, row int, last *string) (string, bool) {
 	return n.text, n.text != ""
 }
 
+// named is what a row of a list tells of: a strake at a station. What a row leaves
+// blank stands as in the row above.
+type named struct {
+	skin            hull.Skin
+	strake, station string
+}
+
+func (n named) words() string { return fmt.Sprintf("%s %s at station %s", n.skin, n.strake, n.station) }
+
+// names reads what a row tells of. It is false, and said, where no station is
+// named yet.
+func (r *reader) names(t *records, row int, at *named) bool {
+	if _, ok := r.stationOf(t, row, &at.station); !ok {
+		r.unnamed(t, row, "station")
+		return false
+	}
+	if s := t.text(row, "strake"); s != "" {
+		at.strake = s
+	}
+	if s := skinOf(t.text(row, "skin")); s != "" {
+		at.skin = s
+	}
+	return true
+}
+
 // longPositions reads a list of stations and where each lies.
 func (r *reader) longPositions(t *records) {
 	table := t.found("positions")
@@ -63,30 +88,22 @@ func (r *reader) longPositions(t *records) {
 func (r *reader) hung(t *records) {
 	table := t.found("hung")
 	cols := r.lengths(t, &table, "girths")
-	last, strake, skin := "", "", hull.Planks
+	at := named{skin: hull.Planks}
 	words := ""
 	for _, c := range append([]string{t.heads[t.cols["girths"]]}, t.caption...) {
 		words += " " + c
 		if s := r.skinIn(c); s != "" {
-			skin = s
+			at.skin = s
 		}
 	}
 	fromSheer, fromRabbet := sheerText.MatchString(plainWords(words)), rabbetText.MatchString(plainWords(words))
 	var asked []source.Cell
 	for _, row := range t.rows {
-		station, ok := r.stationOf(t, row, &last)
-		if !ok {
-			r.unnamed(t, row, "station")
+		if !r.names(t, row, &at) {
 			continue
 		}
-		if s := t.text(row, "strake"); s != "" {
-			strake = s
-		}
-		if s := skinOf(t.text(row, "skin")); s != "" {
-			skin = s
-		}
-		h := hull.Hung{Skin: skin, Strake: strake, Side: sideOf(t.text(row, "side")), Station: station, Cell: t.where(row),
-			Girth: r.length(t, row, "girths", cols, fmt.Sprintf("girth of %s %s at station %s", skin, strake, station))}
+		h := hull.Hung{Skin: at.skin, Strake: at.strake, Side: sideOf(t.text(row, "side")), Station: at.station, Cell: t.where(row),
+			Girth: r.length(t, row, "girths", cols, "girth of "+at.words())}
 		from := plainWords(t.text(row, "from"))
 		switch {
 		case from == "rabbet" || from == "keel" || from == "" && fromRabbet && !fromSheer:

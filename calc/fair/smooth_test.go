@@ -42,7 +42,7 @@ func Studentised(y []float64, given []bool, resolution float64) (faired, t []flo
 			residuals = append(residuals, math.Abs(t[i]))
 		}
 	}
-	spread := max(1.4826*median(residuals), 0.6*resolution)
+	spread := max(1.4826*Median(residuals), 0.6*resolution)
 	for i := range t {
 		t[i] /= spread
 	}

@@ -1,5 +1,7 @@
 package sheet
 
+import "iter"
+
 // Style is what a cell is for; how that looks is decided in one file of xlsx.
 type Style uint8
 
@@ -49,6 +51,35 @@ type Layout struct {
 	RowBreaks []int           // a page break after each of these rows
 	Heights   map[int]float64 // of rows, in points, where they are not their text's
 	Charts    []Chart
+	Later     []Later // in order
+}
+
+// Later is rows that are made only as they are written, so that a sheet of many
+// thousand is never whole in memory. They may be made more than once. The sheet's
+// own Rows are empty there.
+type Later struct {
+	Row, Count int
+	Make       func(i int) []Cell // of the rows, counted from nought
+}
+
+// Each is every row of a sheet with its number, those among them that are made
+// later.
+func (s *Sheet) Each() iter.Seq2[int, []Cell] {
+	return func(yield func(int, []Cell) bool) {
+		later := s.Out.Later
+		for i, cells := range s.Rows {
+			row := i + 1
+			for len(later) > 0 && row >= later[0].Row+later[0].Count {
+				later = later[1:]
+			}
+			if len(later) > 0 && row >= later[0].Row {
+				cells = later[0].Make(row - later[0].Row)
+			}
+			if !yield(row, cells) {
+				return
+			}
+		}
+	}
 }
 
 // DropDown is a list of words a cell range may hold.

@@ -84,7 +84,7 @@ func makeBook(t testing.TB, path string) []byte {
 			}
 		}
 	}
-	m.file.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return newSortedZip(w) })
+	m.file.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return newSortedZip(w, nil) })
 	m.do(m.file.SetDocProps(&excelize.DocProperties{Creator: "yard", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"}))
 	var b bytes.Buffer
 	m.do(m.file.Write(&b))

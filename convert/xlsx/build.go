@@ -152,7 +152,7 @@ func (b *builder) fill(out *sheet.Cell, c *rawCell, form format) {
 		}
 		out.Kind, out.Text, out.Struck = sheet.Text, t.text, t.struck
 	case "str":
-		out.Kind, out.Text = sheet.Text, c.value
+		out.Kind, out.Text = sheet.Text, escaped(c.value)
 	case "e":
 		out.Kind, out.Text = sheet.Fault, c.value
 	case "b":

@@ -18,7 +18,7 @@ type carried struct {
 }
 
 // carry opens the builder's workbook to be written on.
-func carry(from []byte, scratch string) (*carried, error) {
+func carry(from []byte) (*carried, error) {
 	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
 	if err != nil {
 		return nil, err
@@ -45,7 +45,7 @@ func carry(from []byte, scratch string) (*carried, error) {
 	if err != nil {
 		return nil, err
 	}
-	c.file, err = excelize.OpenReader(bytes.NewReader(packed), excelize.Options{UnzipSizeLimit: mostUnpacked, UnzipXMLSizeLimit: mostUnpacked, TmpDir: scratch})
+	c.file, err = excelize.OpenReader(bytes.NewReader(packed), excelize.Options{UnzipSizeLimit: mostUnpacked, UnzipXMLSizeLimit: mostUnpacked})
 	if err != nil {
 		return nil, err
 	}

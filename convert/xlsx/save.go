@@ -3,7 +3,6 @@ package xlsx
 import (
 	"fmt"
 	"io"
-	"os"
 	"slices"
 	"strings"
 
@@ -22,15 +21,7 @@ func Save(path string, over bool, ours *sheet.Book, from []byte, marks []sheet.M
 	refuse := func(cause string, err error) error {
 		return &sheet.Refused{Doing: "write", Path: path, Cause: cause, Err: err, Hint: "name another file with -o, in a folder you may write to"}
 	}
-	// The library lays large sheets by in files of its own, and leaves them where
-	// it fails: it gets a folder that goes with them. Without one it takes its usual.
-	scratch, err := os.MkdirTemp("", "strakebook-")
-	if err != nil {
-		scratch = ""
-	} else {
-		defer os.RemoveAll(scratch)
-	}
-	f, err := build(path, ours, from, marks, scratch)
+	f, err := build(path, ours, from, marks)
 	if err != nil {
 		return refuse("cannot be made", err)
 	}
@@ -39,18 +30,18 @@ func Save(path string, over bool, ours *sheet.Book, from []byte, marks []sheet.M
 }
 
 // build puts the workbook together.
-func build(path string, ours *sheet.Book, from []byte, marks []sheet.Mark, scratch string) (*excelize.File, error) {
+func build(path string, ours *sheet.Book, from []byte, marks []sheet.Mark) (*excelize.File, error) {
 	var f *excelize.File
 	var theirs []string
 	if from == nil {
-		f = excelize.NewFile(excelize.Options{TmpDir: scratch})
+		f = excelize.NewFile()
 		if err := f.SetDefaultFont(letterface); err != nil { // by which columns are measured
 			return nil, shut(f, err)
 		}
 		size := 10.0
 		f.Styles.Fonts.Font[0].Sz.Val = &size
 	} else {
-		c, err := carry(from, scratch)
+		c, err := carry(from)
 		if err != nil {
 			return nil, err
 		}
@@ -60,10 +51,11 @@ func build(path string, ours *sheet.Book, from []byte, marks []sheet.Mark, scrat
 		}
 	}
 	f.Path = path // the library picks the main content type by it
-	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return newSortedZip(w) })
-	if err := fill(f, ours, theirs); err != nil {
+	rows, err := fill(f, ours, theirs)
+	if err != nil {
 		return nil, shut(f, err)
 	}
+	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return newSortedZip(w, rows) })
 	return f, nil
 }
 
@@ -73,15 +65,17 @@ func shut(f *excelize.File, err error) error {
 	return err
 }
 
-// fill writes our sheets into the workbook, and what belongs to all of it.
-func fill(f *excelize.File, ours *sheet.Book, theirs []string) error {
-	if err := arrange(f, ours, theirs); err != nil {
-		return err
+// fill writes our sheets into the workbook, and what belongs to all of it. What it
+// returns is their rows, which are yet to be written.
+func fill(f *excelize.File, ours *sheet.Book, theirs []string) (map[string]rows, error) {
+	parts, err := arrange(f, ours, theirs)
+	if err != nil {
+		return nil, err
 	}
-	w := writer{file: f, styles: map[look]int{}}
-	for _, s := range ours.Sheets {
-		if err := w.sheet(s); err != nil {
-			return fmt.Errorf("sheet %q: %w", s.Name, err)
+	w := writer{file: f, styles: map[look]int{}, rows: map[string]rows{}}
+	for i, s := range ours.Sheets {
+		if err := w.sheet(s, parts[i]); err != nil {
+			return nil, fmt.Errorf("sheet %q: %w", s.Name, err)
 		}
 	}
 	for i, s := range ours.Sheets {
@@ -91,16 +85,16 @@ func fill(f *excelize.File, ours *sheet.Book, theirs []string) error {
 	}
 	for _, n := range ours.Names {
 		if err := f.SetDefinedName(&excelize.DefinedName{Name: n.Name, RefersTo: refers(n)}); err != nil {
-			return fmt.Errorf("name %s: %w", n.Name, err)
+			return nil, fmt.Errorf("name %s: %w", n.Name, err)
 		}
 	}
 	if len(theirs) == 0 {
 		if err := f.SetDocProps(&excelize.DocProperties{Creator: "strakebook", LastModifiedBy: "strakebook", Created: "2000-01-01T00:00:00Z", Modified: "2000-01-01T00:00:00Z"}); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	full := true
-	return f.SetCalcProps(&excelize.CalcPropsOptions{FullCalcOnLoad: &full})
+	return w.rows, f.SetCalcProps(&excelize.CalcPropsOptions{FullCalcOnLoad: &full})
 }
 
 func refers(n sheet.Name) string {
@@ -118,26 +112,31 @@ func Quote(name string) string { return "'" + strings.ReplaceAll(name, "'", "''"
 
 // arrange makes our sheets and puts them before those that were there, whose own
 // local names keep to them. The library's own way of moving a sheet would read
-// and write again every one of the builder's.
-func arrange(f *excelize.File, ours *sheet.Book, theirs []string) error {
+// and write again every one of the builder's. It returns the names of our sheets'
+// parts, which the library numbers as it does the sheets.
+func arrange(f *excelize.File, ours *sheet.Book, theirs []string) ([]string, error) {
 	for i, s := range ours.Sheets {
 		if len(theirs) == 0 && i == 0 {
 			if err := f.SetSheetName(f.GetSheetName(0), s.Name); err != nil {
-				return err
+				return nil, err
 			}
 			continue
 		}
 		if at, _ := f.GetSheetIndex(s.Name); at >= 0 {
-			return fmt.Errorf("sheet %q is there already", s.Name)
+			return nil, fmt.Errorf("sheet %q is there already", s.Name)
 		}
 		if _, err := f.NewSheet(s.Name); err != nil {
-			return err
+			return nil, err
 		}
 	}
-	if len(theirs) == 0 {
-		return nil
-	}
 	all := f.WorkBook.Sheets.Sheet
+	var parts []string
+	for _, s := range all[len(theirs):] {
+		parts = append(parts, fmt.Sprintf("xl/worksheets/sheet%d.xml", s.SheetID))
+	}
+	if len(theirs) == 0 {
+		return parts, nil
+	}
 	f.WorkBook.Sheets.Sheet = append(slices.Clone(all[len(theirs):]), all[:len(theirs)]...)
 	if names := f.WorkBook.DefinedNames; names != nil {
 		for i := range names.DefinedName {
@@ -152,5 +151,5 @@ func arrange(f *excelize.File, ours *sheet.Book, theirs []string) error {
 			views.WorkBookView[i].ActiveTab, views.WorkBookView[i].FirstSheet = 0, 0
 		}
 	}
-	return nil
+	return parts, nil
 }

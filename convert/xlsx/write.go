@@ -2,7 +2,6 @@ package xlsx
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -14,6 +13,7 @@ import (
 type writer struct {
 	file   *excelize.File
 	styles map[look]int
+	rows   map[string]rows // what is yet to be written, by the names of the sheets' parts
 }
 
 // look is a purpose with the number format carried over from a builder's cell.
@@ -23,9 +23,12 @@ type look struct {
 	rule    bool
 }
 
-func (w writer) style(l look) (int, error) {
-	if id, ok := w.styles[l]; ok {
-		return id, nil
+func lookOf(c *sheet.Cell) look { return look{c.Style, c.Format, c.Rule} }
+
+// style has the workbook know a look.
+func (w writer) style(l look) error {
+	if _, ok := w.styles[l]; ok {
+		return nil
 	}
 	style := looks(l.purpose)
 	if l.format != "" {
@@ -36,86 +39,57 @@ func (w writer) style(l look) (int, error) {
 	}
 	id, err := w.file.NewStyle(style)
 	w.styles[l] = id
-	return id, err
+	return err
 }
 
-// sheet writes one sheet: what the library sets only on a whole sheet first, the
-// cells last, as a stream that keeps numbers numbers beside their formulas.
-func (w writer) sheet(s *sheet.Sheet) error {
-	if err := w.setUp(s); err != nil {
-		return err
-	}
-	for r, row := range s.Rows {
-		for c, cell := range row {
-			at, err := excelize.CoordinatesToCellName(c+1, r+1)
-			if err != nil {
+// sheet writes one sheet but for its rows, which go straight into the file when it
+// is written: see rows.
+func (w writer) sheet(s *sheet.Sheet, part string) error {
+	w.rows[part] = rows{s, w.styles}
+	widest := 1
+	for r, row := range s.Each() {
+		widest = max(widest, len(row))
+		for c := range row {
+			if err := w.aside(s, r, c+1, &row[c]); err != nil {
 				return err
 			}
-			if cell.Link != "" {
-				if err := w.file.SetCellHyperLink(s.Name, at, cell.Link, "Location"); err != nil {
-					return err
-				}
-			}
-			if cell.Note != "" {
-				if err := w.file.AddComment(s.Name, note(at, cell.Note)); err != nil {
-					return err
-				}
-			}
 		}
+	}
+	if err := w.setUp(s, widest); err != nil {
+		return err
 	}
 	for _, c := range s.Out.Charts {
 		if err := w.chart(s, c); err != nil {
 			return err
 		}
 	}
-	stream, err := w.file.NewStreamWriter(s.Name)
+	return nil
+}
+
+// aside is what a cell needs that does not stand in its row: its look, its link
+// and its note.
+func (w writer) aside(s *sheet.Sheet, row, col int, c *sheet.Cell) error {
+	if !blank(c) {
+		if err := w.style(lookOf(c)); err != nil {
+			return err
+		}
+	}
+	if c.Link == "" && c.Note == "" {
+		return nil
+	}
+	at, err := excelize.CoordinatesToCellName(col, row)
 	if err != nil {
 		return err
 	}
-	for i, width := range s.Out.Widths {
-		if width > 0 {
-			if err := stream.SetColWidth(i+1, i+1, width); err != nil {
-				return err
-			}
-		}
-	}
-	if h := s.Out.HeadRow; h > 0 {
-		if err := stream.SetPanes(&excelize.Panes{Freeze: true, YSplit: h, TopLeftCell: fmt.Sprint("A", h+1), ActivePane: "bottomLeft"}); err != nil {
+	if c.Link != "" {
+		if err := w.file.SetCellHyperLink(s.Name, at, c.Link, "Location"); err != nil {
 			return err
 		}
 	}
-	for _, after := range s.Out.RowBreaks {
-		if err := stream.InsertPageBreak(fmt.Sprint("A", after+1)); err != nil {
-			return err
-		}
+	if c.Note != "" {
+		return w.file.AddComment(s.Name, note(at, c.Note))
 	}
-	for r, row := range s.Rows {
-		values := make([]any, len(row))
-		for c, cell := range row {
-			id, err := w.style(look{cell.Style, cell.Format, cell.Rule})
-			if err != nil {
-				return err
-			}
-			values[c] = excelize.Cell{StyleID: id, Formula: cell.Formula, Value: stored(cell)}
-			blank := cell.Kind == sheet.Empty && cell.Style == sheet.Plain || cell.Kind == sheet.Text && cell.Text == "" && cell.Style != sheet.Input
-			if blank && cell.Formula == "" && !cell.Rule {
-				values[c] = nil
-			}
-		}
-		if len(values) > 0 {
-			if err := stream.SetRow(fmt.Sprint("A", r+1), values, excelize.RowOpts{Height: height(s, r+1, row)}); err != nil {
-				return err
-			}
-		}
-	}
-	for _, m := range s.Merged {
-		from, _ := excelize.CoordinatesToCellName(m.Left, m.Top)
-		to, _ := excelize.CoordinatesToCellName(m.Right, m.Bottom)
-		if err := stream.MergeCell(from, to); err != nil {
-			return err
-		}
-	}
-	return stream.Flush()
+	return nil
 }
 
 // height is a row's height where its wrapped text takes several lines; 0, the
@@ -178,22 +152,6 @@ func lines(text string, width float64) int {
 	return n
 }
 
-// stored is a cell's value as the library types it.
-func stored(c sheet.Cell) any {
-	switch c.Kind {
-	case sheet.Number, sheet.Date, sheet.Time:
-		if math.IsNaN(c.Number) || math.IsInf(c.Number, 0) {
-			return nil
-		}
-		return c.Number
-	case sheet.Bool:
-		return c.Number != 0
-	case sheet.Empty:
-		return nil
-	}
-	return tidy(c.Text)
-}
-
 // tidy is text without what a spreadsheet cannot hold: control characters, and
 // more than a cell's fill.
 func tidy(text string) string {
@@ -227,12 +185,37 @@ func printed(text string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(text, "\n", " "), "&", "&&")
 }
 
-// setUp sets what belongs to a whole sheet: paper, print titles, filter, lists.
-func (w writer) setUp(s *sheet.Sheet) error {
+// columns sets the widths of columns, the rows that stay in view, and the ends of
+// pages.
+func (w writer) columns(s *sheet.Sheet) error {
+	f := w.file
+	for i, width := range s.Out.Widths {
+		if name := letters26(i + 1); width > 0 {
+			if err := f.SetColWidth(s.Name, name, name, width); err != nil {
+				return err
+			}
+		}
+	}
+	if h := s.Out.HeadRow; h > 0 {
+		if err := f.SetPanes(s.Name, &excelize.Panes{Freeze: true, YSplit: h, TopLeftCell: fmt.Sprint("A", h+1), ActivePane: "bottomLeft"}); err != nil {
+			return err
+		}
+	}
+	for _, after := range s.Out.RowBreaks {
+		if err := f.InsertPageBreak(s.Name, fmt.Sprint("A", after+1)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// setUp sets what belongs to a whole sheet: columns, paper, print titles, filter,
+// lists.
+func (w writer) setUp(s *sheet.Sheet, cols int) error {
 	f, out := w.file, s.Out
-	rows, cols := len(s.Rows), 1
-	for _, row := range s.Rows {
-		cols = max(cols, len(row))
+	rows := len(s.Rows)
+	if err := w.columns(s); err != nil {
+		return err
 	}
 	last, err := excelize.CoordinatesToCellName(cols, max(1, rows))
 	if err != nil {

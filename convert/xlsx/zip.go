@@ -20,7 +20,8 @@ import (
 type sortedZip struct {
 	to    io.Writer
 	parts map[string]pressed
-	name  string // of the part being handed over; "" for none
+	rows  map[string]rows // of our sheets, by the names of their parts
+	name  string          // of the part being handed over; "" for none
 	part  bytes.Buffer
 	press *flate.Writer
 }
@@ -32,7 +33,9 @@ type pressed struct {
 	size int
 }
 
-func newSortedZip(w io.Writer) *sortedZip { return &sortedZip{to: w, parts: map[string]pressed{}} }
+func newSortedZip(w io.Writer, ours map[string]rows) *sortedZip {
+	return &sortedZip{to: w, parts: map[string]pressed{}, rows: ours}
+}
 
 func (z *sortedZip) Create(name string) (io.Writer, error) {
 	if err := z.pack(); err != nil {
@@ -64,17 +67,11 @@ func (z *sortedZip) AddFS(files fs.FS) error {
 // less.
 const quick = 3
 
-// pack presses the part that has been handed over.
+// pack presses the part that has been handed over, our rows put in as they are
+// made.
 func (z *sortedZip) pack() error {
 	if z.name == "" {
 		return nil
-	}
-	data := z.part.Bytes()
-	switch {
-	case z.name == contentTypes:
-		data = sortTypes(data)
-	case strings.HasPrefix(z.name, "xl/worksheets/"):
-		data = formulaTexts(data)
 	}
 	var out bytes.Buffer
 	if z.press == nil {
@@ -85,16 +82,39 @@ func (z *sortedZip) pack() error {
 		z.press = press
 	}
 	z.press.Reset(&out)
-	if _, err := z.press.Write(data); err != nil {
+	through := &summed{to: z.press}
+	data, err := z.part.Bytes(), error(nil)
+	if ours, ok := z.rows[z.name]; ok {
+		err = ours.splice(through, data)
+	} else {
+		if z.name == contentTypes {
+			data = sortTypes(data)
+		}
+		_, err = through.Write(data)
+	}
+	if err != nil {
 		return err
 	}
 	if err := z.press.Close(); err != nil {
 		return err
 	}
-	z.parts[z.name] = pressed{out.Bytes(), crc32.ChecksumIEEE(data), len(data)}
+	z.parts[z.name] = pressed{out.Bytes(), through.sum, through.size}
 	z.name = ""
 	z.part.Reset()
 	return nil
+}
+
+// summed counts and sums what goes through it.
+type summed struct {
+	to   io.Writer
+	sum  uint32
+	size int
+}
+
+func (s *summed) Write(data []byte) (int, error) {
+	s.sum = crc32.Update(s.sum, crc32.IEEETable, data)
+	s.size += len(data)
+	return s.to.Write(data)
 }
 
 const contentTypes = "[Content_Types].xml"
@@ -148,38 +168,4 @@ func sortTypes(data []byte) []byte {
 		out = append(out, e...)
 	}
 	return append(out, rest...)
-}
-
-// formulaTexts makes the texts stored beside formulas the kind that a formula's
-// result is: the library writes them as typed in.
-func formulaTexts(data []byte) []byte {
-	begin, middle, end := []byte(`t="inlineStr"><f>`), []byte(`</f><is><t`), []byte(`</t></is>`)
-	var out []byte
-	for {
-		at := bytes.Index(data, begin)
-		if at < 0 {
-			break
-		}
-		text := bytes.Index(data[at:], middle)
-		if text < 0 {
-			break
-		}
-		if out == nil {
-			out = make([]byte, 0, len(data))
-		}
-		open := at + text + len(middle)
-		from := open + bytes.IndexByte(data[open:], '>') + 1
-		to := bytes.Index(data[from:], end)
-		if to < 0 {
-			break
-		}
-		out = append(append(out, data[:at]...), `t="str"><f>`...)
-		out = append(append(out, data[at+len(begin):at+text]...), `</f><v>`...)
-		out = append(append(out, data[from:from+to]...), `</v>`...)
-		data = data[from+to+len(end):]
-	}
-	if out == nil {
-		return data
-	}
-	return append(out, data...)
 }

@@ -1,4 +1,4 @@
-#!/usr/bin/env python3
+#!/usr/bin/python3
 """Opens the new book in headless LibreOffice, its stored figures taken out, and
 holds what is worked out there to what was stored; then changes settings and holds
 what follows to a book made with those settings.

@@ -40,11 +40,12 @@ func (d *Done) Save(to Target) (string, error) {
 	for _, s := range first.Theirs() {
 		in.Taken = append(in.Taken, s.Name)
 	}
-	tables, err := d.tables(to, in)
+	laid := write.Lay(in)
+	tables, err := d.tables(to, laid)
 	if err != nil {
 		return "", err
 	}
-	ours, marks := write.Book(in)
+	ours, marks := laid.Book()
 	if !workbook {
 		ours.Sheets = append(ours.Sheets, values(first.Theirs(), marks)...)
 		marks = nil
@@ -173,14 +174,14 @@ func exists(path string) bool {
 
 // tables is the tables asked for as text files, their folder made, and every
 // one of them free to write before anything is.
-func (d *Done) tables(to Target, in write.Input) ([]write.Table, error) {
+func (d *Done) tables(to Target, laid *write.Laid) ([]write.Table, error) {
 	if to.Tables == "" {
 		return nil, nil
 	}
 	if err := os.MkdirAll(to.Tables, 0o755); err != nil {
 		return nil, &sheet.Refused{Doing: "write", Path: to.Tables, Cause: "cannot be made", Err: err, Hint: "name a folder you may write to"}
 	}
-	all := write.Tables(in)
+	all := laid.Tables()
 	for _, t := range all {
 		if err := mayWrite(tablePath(to, t), to.Force, d.Books); err != nil {
 			return nil, err

@@ -46,7 +46,7 @@ func TestSeparator(t *testing.T) {
 // 5.0, 1.2.10); lines end as RFC 4180 has them.
 func TestWrite(t *testing.T) {
 	var out bytes.Buffer
-	err := Write(&out, [][]string{
+	err := Write(&out, slices.Values([][]string{
 		{"Strake", "Note", "Bevel"},
 		{"1", "=1+1", "-2.5"},
 		{"2", "+cmd|x", "-"},
@@ -54,7 +54,7 @@ func TestWrite(t *testing.T) {
 		{"4", "＝1", `3' 4 3/4"`},
 		{"5", "two\r\nlines", "½, °"},
 		{"6", "a\x00b\xff", "'=x"},
-	})
+	}))
 	want := "\ufeffStrake,Note,Bevel\r\n" +
 		"1,'=1+1,-2.5\r\n" +
 		"2,'+cmd|x,-\r\n" +
@@ -68,7 +68,7 @@ func TestWrite(t *testing.T) {
 }
 
 func TestWriteFails(t *testing.T) {
-	if err := Write(full{}, [][]string{{"a"}}); err == nil {
+	if err := Write(full{}, slices.Values([][]string{{"a"}})); err == nil {
 		t.Error("a full disk was not noticed")
 	}
 	if err := WriteGuide(full{}, nil); err == nil {
@@ -170,7 +170,7 @@ func FuzzWrite(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, a, b string) {
 		var out bytes.Buffer
-		if err := Write(&out, [][]string{{"first", "second"}, {a, b}}); err != nil {
+		if err := Write(&out, slices.Values([][]string{{"first", "second"}, {a, b}})); err != nil {
 			t.Fatal(err)
 		}
 		text, err := decode(out.Bytes())

@@ -1,7 +1,6 @@
 package csv
 
 import (
-	"encoding/csv"
 	"fmt"
 	"io"
 	"slices"
@@ -148,16 +147,9 @@ func WriteGuide(w io.Writer, rows []sheet.GuideRow) error {
 	for i, r := range rows {
 		lines[i] = guideLine(r)
 	}
-	if _, err := io.WriteString(w, "\ufeff"); err != nil {
+	to, err := newGuarding(w)
+	if err != nil {
 		return err
 	}
-	c := csv.NewWriter(w)
-	c.UseCRLF = true
-	return gocsv.MarshalCSV(lines, guarding{c})
+	return gocsv.MarshalCSV(lines, to)
 }
-
-// guarding writes rows with their formulas guarded.
-type guarding struct{ *csv.Writer }
-
-// Write writes one row.
-func (g guarding) Write(row []string) error { return g.Writer.Write(guarded(row)) }

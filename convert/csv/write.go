@@ -1,29 +1,47 @@
 package csv
 
 import (
-	"encoding/csv"
 	"io"
+	"iter"
 	"strings"
 	"unicode/utf8"
+
+	"github.com/gocarina/gocsv"
 )
 
 // Write writes rows as a text file that any spreadsheet opens: UTF-8 with its
 // mark, lines ended as RFC 4180 has them, and text that a spreadsheet might run
-// as a formula guarded by a quotation mark (OWASP ASVS 5.0, 1.2.10).
-func Write(w io.Writer, rows [][]string) error {
-	if _, err := io.WriteString(w, "\ufeff"); err != nil {
+// as a formula guarded by a quotation mark (OWASP ASVS 5.0, 1.2.10). The library
+// takes a table's columns from a kind of line that is known beforehand; these come
+// of the book, its units and its joints, and so are handed to its writer as they
+// are.
+func Write(w io.Writer, rows iter.Seq[[]string]) error {
+	to, err := newGuarding(w)
+	if err != nil {
 		return err
 	}
-	c := csv.NewWriter(w)
-	c.UseCRLF = true
-	for _, row := range rows {
-		if err := c.Write(guarded(row)); err != nil {
+	for row := range rows {
+		if err := to.Write(row); err != nil {
 			return err
 		}
 	}
-	c.Flush()
-	return c.Error()
+	to.Flush()
+	return to.Error()
 }
+
+// guarding writes rows with their formulas guarded.
+type guarding struct{ *gocsv.SafeCSVWriter }
+
+// newGuarding writes the mark of UTF-8, and is what writes the rows after it.
+func newGuarding(w io.Writer) (guarding, error) {
+	_, err := io.WriteString(w, "\ufeff")
+	to := gocsv.DefaultCSVWriter(w)
+	to.UseCRLF = true
+	return guarding{to}, err
+}
+
+// Write writes one row.
+func (g guarding) Write(row []string) error { return g.SafeCSVWriter.Write(guarded(row)) }
 
 func guarded(row []string) []string {
 	out := make([]string, len(row))

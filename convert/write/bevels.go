@@ -54,7 +54,7 @@ func card(in Input, p *page, s bevel.Schedule) {
 	if on := battenOf(in, s); on != "" {
 		p.aside(text(on))
 	}
-	first := len(p.rows) + 1
+	first := p.next() + 1
 	last := first + len(s.Marks) - 1
 	if s.Thickness > 0 && s.Width > 0 && len(s.Marks) > 0 {
 		u := in.units()
@@ -66,9 +66,8 @@ func card(in Input, p *page, s bevel.Schedule) {
 	} else {
 		p.aside(text("Thickness and width of the plank are not known: no batten."))
 	}
-	for i := range s.Marks {
-		p.line(markLine(in, p, s, i, first, last)...)
-	}
+	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
+	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell { return markLine(in, p, s, i, first, last) })
 }
 
 // markLine is one mark of a card.
@@ -92,7 +91,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	change, perFoot := sheet.Cell{}, sheet.Cell{}
 	if i > 0 {
 		before := s.Marks[i-1]
-		row := len(p.rows) - 1
+		row := p.next() - 1
 		change = livef(number(float64(m.Set-before.Set), sheet.Degrees), "%s-%s", p.here("Set"), p.at("Set", row))
 		perFoot = livef(number(float64(m.PerFoot), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(measure.Foot, u)))
 	}

@@ -21,14 +21,11 @@ func curves(in Input, cards *page) *page {
 		p.note(fmt.Sprintf("The first %d of %d planks are drawn.", mostCurves, n))
 	}
 	up := degrees(in)
-	row := 2
 	for i, s := range in.Result.Bevels {
 		if i == mostCurves {
 			break
 		}
-		top := row + 3
-		bottom := top + len(s.Marks) - 1
-		row = bottom + 1
+		marks := cards.groups[i]
 		if len(s.Marks) < 2 {
 			continue
 		}
@@ -40,7 +37,7 @@ func curves(in Input, cards *page) *page {
 			name, key string
 			pen       sheet.Pen
 		}{{"set", "Set", sheet.Heavy}, {"faired", "Faired", sheet.Dashed}, {"read", "Read", sheet.Dots}} {
-			c.Lines = append(c.Lines, cards.drawn(l.name, l.pen, "At", l.key, top, bottom))
+			c.Lines = append(c.Lines, cards.drawn(l.name, l.pen, "At", l.key, marks.Top, marks.Bottom))
 		}
 		p.draw(picture{name: name, shows: fmt.Sprintf("%s edge, from station %s aft to %s", s.Edge, s.From, s.To), chart: c})
 	}

@@ -17,7 +17,7 @@ func sheetOf(t *testing.T, in write.Input, name string) (rows [][]string) {
 		if s.Name != name && s.Name != name+" (checked)" {
 			continue
 		}
-		for _, cells := range s.Rows {
+		for _, cells := range s.Each() {
 			var row []string
 			for _, c := range cells {
 				row = append(row, c.Text)

@@ -38,15 +38,15 @@ func (p *page) index(key string) int {
 
 // at is a cell of a row of the page, counted from nought.
 func (p *page) at(key string, row int) string {
-	return fmt.Sprint(source.Column(p.index(key)), row+2)
+	return source.Column(p.index(key)) + strconv.Itoa(row+2)
 }
 
 // here is a cell of the row that is being made.
-func (p *page) here(key string) string { return p.at(key, len(p.rows)) }
+func (p *page) here(key string) string { return p.at(key, p.next()) }
 
 // name gives a cell of the row that is being made a name for formulas.
 func (p *page) name(name, key string) {
-	row, col := len(p.rows)+2, p.index(key)
+	row, col := p.next()+2, p.index(key)
 	p.names = append(p.names, sheet.Name{Name: name, Range: sheet.Range{Top: row, Left: col, Bottom: row, Right: col}})
 }
 

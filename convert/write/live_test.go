@@ -32,7 +32,7 @@ func TestFormulasNameCellsThatAreThere(t *testing.T) {
 		}
 		formulas := 0
 		for _, s := range book.Sheets {
-			for r, row := range s.Rows {
+			for r, row := range s.Each() {
 				for c, cell := range row {
 					if cell.Formula == "" {
 						continue
@@ -40,11 +40,11 @@ func TestFormulasNameCellsThatAreThere(t *testing.T) {
 					formulas++
 					for _, name := range ourNames.FindAllString(cell.Formula, -1) {
 						if !names[name] {
-							t.Fatalf("%s row %d column %d takes %s, which is no name: %s", s.Name, r+1, c+1, name, cell.Formula)
+							t.Fatalf("%s row %d column %d takes %s, which is no name: %s", s.Name, r, c+1, name, cell.Formula)
 						}
 					}
 					if strings.ContainsAny(cell.Formula, "{}") {
-						t.Fatalf("%s row %d column %d: %s", s.Name, r+1, c+1, cell.Formula)
+						t.Fatalf("%s row %d column %d: %s", s.Name, r, c+1, cell.Formula)
 					}
 				}
 			}

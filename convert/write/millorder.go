@@ -35,7 +35,7 @@ func millOrder(in Input) *page {
 			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u)),
 				words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)
 	}
-	if n := p.lines(); n > 0 {
+	if n := p.count(); n > 0 {
 		sum := livef(number(float64(total), sheet.Measure), "SUM(%s:%s)", p.at("Board feet", 0), p.at("Board feet", n-1))
 		row := make([]sheet.Cell, p.index("Board feet"))
 		row[1], row[len(row)-1] = text("Total"), sum

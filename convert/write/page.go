@@ -1,6 +1,7 @@
 package write
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
@@ -33,11 +34,13 @@ type page struct {
 	title   string   // at the head of every page printed, after the name of the job
 	cols    []column // the headings, on the first row
 	rows    [][]sheet.Cell
-	asides  map[int]bool // rows that are no line of the table: headings of groups, totals
-	notes   []string     // conventions and remarks, below the table
-	empty   string       // what it says where it has no rows
-	csv     bool         // goes out as a text file too, under its own name
-	wide    bool         // printed across the paper
+	later   []sheet.Later // those of the rows that are made as they are written, rows counted from one
+	before  int           // how many rows stand before rows, where a later line is being made
+	asides  map[int]bool  // rows that are no line of the table: headings of groups, totals
+	notes   []string      // conventions and remarks, below the table
+	empty   string        // what it says where it has no rows
+	csv     bool          // goes out as a text file too, under its own name
+	wide    bool          // printed across the paper
 	hidden  bool
 	prints  int // so many columns are printed; 0 for all
 	drop    []sheet.DropDown
@@ -45,6 +48,7 @@ type page struct {
 	charts  []sheet.Chart
 	heights map[int]float64 // of rows of the sheet, in points
 	breaks  []int           // a new sheet of paper after each of these rows of the sheet
+	groups  []sheet.Range   // the lines of each card, as rows of the sheet
 }
 
 // column is a heading, how many letters wide its column is, and the name by which
@@ -106,18 +110,39 @@ func (p *page) worked(cols ...column) {
 // line is one line of the table.
 func (p *page) line(cells ...sheet.Cell) { p.rows = append(p.rows, cells) }
 
+// lines is lines of the table that are made when they are written, which may be
+// more than once. What makes them may ask the page for here and at, and changes
+// nothing.
+func (p *page) lines(count int, make func(p *page, i int) []sheet.Cell) {
+	first := p.next()
+	p.later = append(p.later, sheet.Later{Row: first + 1, Count: count, Make: func(i int) []sheet.Cell {
+		making := *p
+		making.before, making.rows = first+i, nil
+		return make(&making, i)
+	}})
+	p.rows = append(p.rows, slices.Repeat([][]sheet.Cell{nil}, count)...)
+}
+
+// each is every row, counted from one.
+func (p *page) each() iter.Seq2[int, []sheet.Cell] {
+	return (&sheet.Sheet{Rows: p.rows, Out: sheet.Layout{Later: p.later}}).Each()
+}
+
+// next is the row that is being made, counted from nought.
+func (p *page) next() int { return p.before + len(p.rows) }
+
 // aside is a row that is no line of the table: it opens a group of lines, or adds
 // them up. It does not go out as text.
 func (p *page) aside(cells ...sheet.Cell) {
-	p.asides[len(p.rows)] = true
+	p.asides[p.next()] = true
 	p.rows = append(p.rows, cells)
 }
 
 // note is a remark below the table.
 func (p *page) note(remark string) { p.notes = append(p.notes, remark) }
 
-// lines is how many rows are lines of the table.
-func (p *page) lines() int { return len(p.rows) - len(p.asides) }
+// count is how many rows are lines of the table.
+func (p *page) count() int { return len(p.rows) - len(p.asides) }
 
 // sheet lays a page out: headings, rows, remarks.
 func (p *page) sheet(in Input) *sheet.Sheet {
@@ -136,6 +161,10 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 		if !p.asides[i] {
 			s.Out.FilterTo = i + 2
 		}
+	}
+	for _, l := range p.later {
+		l.Row++ // below the headings
+		s.Out.Later = append(s.Out.Later, l)
 	}
 	if len(p.rows) == 0 && p.empty != "" {
 		p.across(s, 2, sheet.Cell{Kind: sheet.Text, Text: p.empty, Style: sheet.Gone})

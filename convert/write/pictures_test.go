@@ -16,7 +16,7 @@ func TestPicturesAreDrawnOfFigures(t *testing.T) {
 		book, _ := write.Book(in)
 		sheets := map[string]*sheet.Sheet{}
 		for _, s := range book.Sheets {
-			sheets[s.Name] = s
+			sheets[s.Name] = &sheet.Sheet{Name: s.Name, Rows: wholly(s)}
 		}
 		charts := 0
 		for _, s := range book.Sheets {
@@ -26,6 +26,9 @@ func TestPicturesAreDrawnOfFigures(t *testing.T) {
 					t.Errorf("%s: a picture %q along %q up %q of %d lines", s.Name, c.Title, c.X.Title, c.Y.Title, len(c.Lines))
 				}
 				for _, l := range c.Lines {
+					if s.Name == "Bevel curves" {
+						ofOnePlank(t, sheets[l.Sheet], c, l)
+					}
 					if n := drawnPoints(t, sheets[l.Sheet], c, l); n == 0 && l.Name != "read" {
 						t.Errorf("%s: nothing drawn of %q", c.Title, l.Name)
 					}
@@ -34,6 +37,29 @@ func TestPicturesAreDrawnOfFigures(t *testing.T) {
 		}
 		if charts == 0 {
 			t.Error("no pictures")
+		}
+	}
+}
+
+// wholly is all rows of a sheet, made.
+func wholly(s *sheet.Sheet) [][]sheet.Cell {
+	var all [][]sheet.Cell
+	for _, row := range s.Each() {
+		all = append(all, row)
+	}
+	return all
+}
+
+// ofOnePlank holds a curve to the lines of its plank's card, all of them.
+func ofOnePlank(t *testing.T, s *sheet.Sheet, c sheet.Chart, l sheet.ChartLine) {
+	strake := func(row int) string { return s.At(row, 1).Text }
+	of := strake(l.X.Top)
+	if !strings.Contains(c.Title, " "+of+",") || strake(l.X.Top-1) == of || strake(l.X.Bottom+1) == of {
+		t.Errorf("%s is drawn of rows %d to %d, between %q and %q", c.Title, l.X.Top, l.X.Bottom, strake(l.X.Top-1), strake(l.X.Bottom+1))
+	}
+	for row := l.X.Top; row <= l.X.Bottom; row++ {
+		if strake(row) != of {
+			t.Errorf("%s is drawn of row %d, which is of %q", c.Title, row, strake(row))
 		}
 	}
 }

@@ -2,50 +2,55 @@ package write
 
 import (
 	"fmt"
+	"iter"
 	"strings"
 
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
 
-// Table is one table as plain rows, its headings first.
+// Table is one table as plain rows, its headings first, each made as it is asked
+// for.
 type Table struct {
 	Name string
-	Rows [][]string
+	Rows iter.Seq[[]string]
 }
 
 // Tables is the tables that go out as text files, headed as the sheets are.
 // Totals and headings of groups are left out: they are no lines of a table.
-func Tables(in Input) []Table {
+func (l *Laid) Tables() []Table {
 	var all []Table
-	for _, p := range pages(in) {
+	for _, p := range l.pages {
 		if p.csv {
-			all = append(all, p.table())
+			all = append(all, Table{Name: strings.ReplaceAll(strings.ToLower(p.called), " ", "-"), Rows: p.plainRows()})
 		}
 	}
 	return all
 }
 
-// table is a page as plain rows.
-func (p *page) table() Table {
-	heads := make([]string, len(p.cols))
-	for i, c := range p.cols {
-		heads[i] = c.head
-	}
-	t := Table{Name: strings.ReplaceAll(strings.ToLower(p.called), " ", "-"), Rows: [][]string{heads}}
-	for i, cells := range p.rows {
-		if p.asides[i] {
-			continue
+// plainRows is a page as plain rows.
+func (p *page) plainRows() iter.Seq[[]string] {
+	return func(yield func([]string) bool) {
+		heads := make([]string, len(p.cols))
+		for i, c := range p.cols {
+			heads[i] = c.head
 		}
-		row := make([]string, len(heads))
-		for c, cell := range cells {
-			if c < len(row) {
-				row[c] = plain(cell)
+		if !yield(heads) {
+			return
+		}
+		for row, line := range p.each() {
+			if p.asides[row-1] {
+				continue
+			}
+			fields := make([]string, len(heads))
+			for c := range min(len(line), len(fields)) {
+				fields[c] = plain(line[c])
+			}
+			if !yield(fields) {
+				return
 			}
 		}
-		t.Rows = append(t.Rows, row)
 	}
-	return t
 }
 
 // plain is a cell in a text file: figures as decimals, and feet-inches-eighths as

@@ -66,12 +66,26 @@ var always = []string{"Cut list", "Mill order", "Warnings", "Bevels", "Scarfs", 
 // carried says that a sheet of the builder's is carried over into the new book.
 func (in Input) carried(name string) bool { return slices.Contains(in.Taken, name) }
 
+// Laid is the sheets of the new book laid out, to go out as a workbook and as text
+// files.
+type Laid struct {
+	in    Input
+	pages []*page
+}
+
+// Lay lays the new book's sheets out.
+func Lay(in Input) *Laid { return &Laid{in, pages(in)} }
+
 // Book is the new book's own sheets, and the marks on the builder's.
-func Book(in Input) (*sheet.Book, []sheet.Mark) {
+func Book(in Input) (*sheet.Book, []sheet.Mark) { return Lay(in).Book() }
+
+// Book is the new book's own sheets, and the marks on the builder's.
+func (l *Laid) Book() (*sheet.Book, []sheet.Mark) {
+	in := l.in
 	book := &sheet.Book{}
 	taken := slices.Clone(in.Taken)
 	var called []string // in formulas, and as the sheet came to be called
-	for i, p := range pages(in) {
+	for i, p := range l.pages {
 		s := p.sheet(in)
 		s.Name = sheet.FreeName(taken, p.called)
 		taken = append(taken, s.Name)
@@ -95,12 +109,22 @@ func Book(in Input) (*sheet.Book, []sheet.Mark) {
 			}
 		}
 		for _, row := range s.Rows {
-			for c := range row {
-				if f := row[c].Formula; strings.Contains(f, "{") {
-					row[c].Formula = name.Replace(f)
-				}
-			}
+			named(row, name)
+		}
+		for i := range s.Out.Later {
+			made := s.Out.Later[i].Make
+			s.Out.Later[i].Make = func(i int) []sheet.Cell { return named(made(i), name) }
 		}
 	}
 	return book, marks(in)
+}
+
+// named is a row whose formulas name the sheets as they came to be called.
+func named(row []sheet.Cell, name *strings.Replacer) []sheet.Cell {
+	for c := range row {
+		if f := row[c].Formula; strings.Contains(f, "{") {
+			row[c].Formula = name.Replace(f)
+		}
+	}
+	return row
 }

@@ -60,9 +60,9 @@ func TestSheetsAreHeadedOnTheFirstRow(t *testing.T) {
 					seen[key] = true
 				}
 			}
-			for r, row := range s.Rows {
+			for r, row := range s.Each() {
 				if len(row) > len(s.Rows[0]) {
-					t.Errorf("%s: row %d has %d cells under %d headings", s.Name, r+1, len(row), len(s.Rows[0]))
+					t.Errorf("%s: row %d has %d cells under %d headings", s.Name, r, len(row), len(s.Rows[0]))
 				}
 			}
 			if s.Out.FilterTo > len(s.Rows) {
@@ -111,19 +111,20 @@ func TestNamesDoNotClash(t *testing.T) {
 func TestTables(t *testing.T) {
 	in := demo()
 	var names []string
-	for _, table := range write.Tables(in) {
+	for _, table := range write.Lay(in).Tables() {
+		rows := slices.Collect(table.Rows)
 		names = append(names, table.Name)
-		for i, row := range table.Rows {
-			if len(row) != len(table.Rows[0]) {
-				t.Errorf("%s: row %d has %d fields under %d headings", table.Name, i+1, len(row), len(table.Rows[0]))
+		for i, row := range rows {
+			if len(row) != len(rows[0]) {
+				t.Errorf("%s: row %d has %d fields under %d headings", table.Name, i+1, len(row), len(rows[0]))
 			}
 			if slices.Contains(row, "Total") {
 				t.Errorf("%s: a total among its rows", table.Name)
 			}
 		}
 		want := map[string]int{"cut-list": len(in.Result.Plan.Pieces), "mill-order": len(in.Result.Plan.Order), "warnings": len(in.Findings), "scarfs": len(in.Result.Scarfs), "joints": len(in.Result.Runs)}
-		if n, ok := want[table.Name]; ok && n != len(table.Rows)-1 {
-			t.Errorf("%s: %d lines, want %d", table.Name, len(table.Rows)-1, n)
+		if n, ok := want[table.Name]; ok && n != len(rows)-1 {
+			t.Errorf("%s: %d lines, want %d", table.Name, len(rows)-1, n)
 		}
 	}
 	for _, want := range []string{"cut-list", "mill-order", "warnings", "bevels", "scarfs", "joints", "stock", "offsets"} {

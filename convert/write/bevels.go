@@ -106,9 +106,10 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	station := text(m.Station)
 	station.Style = sheet.Called
 	batten, out, width, faces, thick, parallel := battens(in, p, s, m, first, last)
-	return cells([]sheet.Cell{text(s.Strake), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m))}, figures,
-		[]sheet.Cell{text(s.Side.String()), text(s.Edge.String()), number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
-			livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel})
+	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m)))
+	row = append(row, figures...)
+	return append(row, text(s.Side.String()), text(s.Edge.String()), number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
+		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel)
 }
 
 // battens is the cells that need the plank's thickness and width, blank without.

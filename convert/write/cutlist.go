@@ -28,25 +28,29 @@ func cutList(in Input) *page {
 	p.note("Lengths are long point to long point, both scarfs included. Blanks are cross-cut square, then scarfed. Stick is the line of the Stock sheet the piece is cut from.")
 	p.note("Lengths follow the scarf slopes and the nib on the Settings sheet; where the joints fall, and so Joint to joint, wants strakebook run again.")
 	runs, sticks := in.runs(), in.sticks()
-	for i, q := range in.Result.Plan.Pieces {
-		board, note, stick := "", "", sheet.Cell{}
-		if q.Board >= 0 {
-			board, stick = in.Result.Plan.Cuts[q.Board].Mark, whole(sticks[i])
-		} else if len(in.Job.Rack) > 0 {
-			note = "no board was found"
-		}
-		run := runs[runKey{q.Skin, q.Strake, q.Side}]
-		row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(q.Side.String()), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
-			small(q.Thickness, u), small(q.Width, u)},
-			p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
-			[]sheet.Cell{text(sawn(q.Fore)), text(sawn(q.Aft)), text(board), stick, words(note), whole(i + 1),
-				small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib"))})
-		if q.Place == 1 {
-			ruled(row)
-		}
-		p.line(row...)
-	}
+	p.lines(len(in.Result.Plan.Pieces), func(p *page, i int) []sheet.Cell { return pieceLine(in, p, runs, sticks, i) })
 	return p
+}
+
+// pieceLine is one piece.
+func pieceLine(in Input, p *page, runs map[runKey]lay.Run, sticks []int, i int) []sheet.Cell {
+	u, q := in.units(), in.Result.Plan.Pieces[i]
+	board, note, stick := "", "", sheet.Cell{}
+	if q.Board >= 0 {
+		board, stick = in.Result.Plan.Cuts[q.Board].Mark, whole(sticks[i])
+	} else if len(in.Job.Rack) > 0 {
+		note = "no board was found"
+	}
+	run := runs[runKey{q.Skin, q.Strake, q.Side}]
+	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(q.Side.String()), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
+		small(q.Thickness, u), small(q.Width, u)},
+		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
+		[]sheet.Cell{text(sawn(q.Fore)), text(sawn(q.Aft)), text(board), stick, words(note), whole(i + 1),
+			small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib"))})
+	if q.Place == 1 {
+		ruled(row)
+	}
+	return row
 }
 
 // sawn is an end and the saw it goes to.

@@ -18,10 +18,16 @@ import (
 
 // set is a setting as formulas name it.
 func set(name string) string {
-	return settingPrefix + joined.Replace(name)
+	joined := append(make([]byte, 0, 64), settingPrefix...)
+	for i := range len(name) {
+		if c := name[i]; c == ' ' || c == '-' {
+			joined = append(joined, '_')
+		} else {
+			joined = append(joined, c)
+		}
+	}
+	return string(joined)
 }
-
-var joined = strings.NewReplacer(" ", "_", "-", "_")
 
 const settingPrefix = sheet.NamePrefix + "set_"
 
@@ -53,7 +59,7 @@ func (p *page) name(name, key string) {
 // span is a whole column of the page, for formulas of other pages.
 func (p *page) span(key string) string {
 	c := source.Column(p.index(key))
-	return fmt.Sprintf("{%s}!$%s$2:$%s$%d", p.called, c, c, max(len(p.rows), 1)+1)
+	return "{" + p.called + "}!$" + c + "$2:$" + c + "$" + strconv.Itoa(max(p.next(), 1)+1)
 }
 
 // live is a cell with the formula it follows from; livef puts the formula

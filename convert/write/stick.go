@@ -70,7 +70,7 @@ func (s stick) drawn(in Input, p, list *page) sheet.Cell {
 	shown, formula := "|", `"|"`
 	for _, k := range s.on {
 		q := in.Result.Plan.Pieces[k]
-		shown += firstLetters(q.Mark+strings.Repeat("-", 199), max(1, letters(q.Length)-1)) + "|"
+		shown += padded(q.Mark, max(1, letters(q.Length)-1)) + "|"
 		row := fmt.Sprintf("MATCH(%d,%s,0)", k+1, list.span("No."))
 		formula += fmt.Sprintf(`&LEFT(INDEX(%s,%s)&REPT("-",199),MAX(1,ROUND(INDEX(%s,%s)/%v,0)-1))&"|"`, list.span("Mark"), row, list.span("Length"), row, each)
 	}
@@ -110,7 +110,9 @@ func (s stick) standing(in Input, c stock.Cut) sheet.Cell {
 	return sheet.Cell{Kind: sheet.Text, Text: string(line) + "|", Style: sheet.Stick}
 }
 
-func firstLetters(s string, n int) string {
-	r := []rune(s)
-	return string(r[:min(n, len(r))])
+// padded is a mark with dashes after it, so many letters in all; cut where it is
+// longer.
+func padded(mark string, n int) string {
+	r := []rune(mark)
+	return string(r[:min(n, len(r))]) + strings.Repeat("-", max(0, min(n-len(r), 199)))
 }

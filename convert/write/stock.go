@@ -45,14 +45,20 @@ func boards(in Input, list *page) *page {
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
 	p.note("A bar stands where the saw goes; dots are left over. A piece's mark stands at its fore end where there is room.")
 	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x), or with slanted cuts shared, are not followed.")
-	stick := 0
+	var of []laneOf
 	for _, c := range in.Result.Plan.Cuts {
 		for lane := 1; lane <= max(1, c.Lanes); lane++ {
-			stick++
-			p.line(stickLine(in, p, list, c, lane, stick)...)
+			of = append(of, laneOf{c, lane})
 		}
 	}
+	p.lines(len(of), func(p *page, i int) []sheet.Cell { return stickLine(in, p, list, of[i].cut, of[i].lane, i+1) })
 	return p
+}
+
+// laneOf is a stick: a lane of a board, from one.
+type laneOf struct {
+	cut  stock.Cut
+	lane int
 }
 
 // stickLine is one stick's cells.
@@ -71,8 +77,10 @@ func stickLine(in Input, p, list *page, c stock.Cut, lane, stick int) []sheet.Ce
 		return cs[:1], cs[1:]
 	}
 	takesFrom, overFrom := "", ""
-	drawing, fits := s.standing(in, c), text("fits")
-	if s.follows {
+	drawing, fits := sheet.Cell{}, text("fits")
+	if !s.follows {
+		drawing = s.standing(in, c)
+	} else {
 		saws := ""
 		if n := len(s.on) - 1; n > 0 {
 			saws = fmt.Sprintf("+%d*%s", n, set("cross-cut kerf"))

@@ -31,8 +31,8 @@ func (w writer) style(l look) error {
 		return nil
 	}
 	style := looks(l.purpose)
-	if l.format != "" {
-		style.CustomNumFmt = &l.format
+	if format := l.format; format != "" {
+		style.CustomNumFmt = &format
 	}
 	if l.rule {
 		style.Border = append(style.Border, excelize.Border{Type: "top", Color: "5F5F5F", Style: 1})

@@ -56,7 +56,7 @@ func (r *Rules) Settings() []setting.Setting {
 	all := []setting.Setting{
 		{Name: "job", Meaning: "name of the job, for headings and footers", Source: "the builder's", Value: setting.Text(&r.Yard.Job)},
 		{Name: "date", Meaning: "date of the book, for the footers; the clock is never asked", Source: "the builder's", Value: setting.Text(&r.Yard.Date)},
-		{Name: "units", Meaning: "how lengths are written: feet (feet-inches-eighths beside decimal inches), inches (decimal) or mm", Source: "our choice", Value: setting.Choice(&r.Yard.Units, "feet", "inches", "mm")},
+		{Name: "units", Meaning: "how lengths are written: feet (feet-inches-eighths beside decimal inches), inches (decimal) or mm", Source: "the builder's own where not set: as most of the tables are", Value: setting.Choice(&r.Yard.Units, "feet", "inches", "mm")},
 		{Name: "bare numbers", Meaning: "the unit of a number whose heading and caption say nothing", Source: "the builder's: asked, never assumed", Value: setting.Choice(&r.Yard.Bare, "not known", "feet", "inches", "mm", "cm", "m", "fractions")},
 		{Name: "paper", Meaning: "the paper the sheets are set up for", Source: "our choice", Value: setting.Choice(&r.Yard.Paper, "letter", "a4")},
 	}

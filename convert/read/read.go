@@ -73,6 +73,9 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.leftovers(p)
 	}
 	r.checkGuide()
+	if !r.unitsSet(o.Set) {
+		r.rules.Yard.Units = r.ownUnits()
+	}
 	r.job.Rules = r.rules
 	return r.job, r.tables, r.found
 }

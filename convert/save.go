@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"strakebook/calc"
 	"strakebook/calc/finding"
 	"strakebook/convert/csv"
 	"strakebook/convert/sheet"
@@ -46,12 +47,13 @@ func (d *Done) Save(to Target) (string, error) {
 		return "", err
 	}
 	ours, marks := laid.Book()
+	a4 := d.Result.Rules.Yard.Paper == calc.A4
 	if !workbook {
-		ours.Sheets = append(ours.Sheets, values(first.Theirs(), marks)...)
+		ours.Sheets = append(ours.Sheets, values(first.Theirs(), marks, a4)...)
 		marks = nil
 	}
 	for _, b := range d.Books[1:] {
-		for _, s := range values(b.Theirs(), nil) {
+		for _, s := range values(b.Theirs(), nil, a4) {
 			for n := 2; has(ours.Sheets, first.Theirs(), s.Name); n++ {
 				s.Name = fmt.Sprintf("%.24s (%d)", s.Name, n)
 			}
@@ -85,10 +87,10 @@ func has(ours, theirs []*sheet.Sheet, name string) bool {
 }
 
 // values is sheets carried over as their values, marked where doubtful.
-func values(sheets []*sheet.Sheet, marks []sheet.Mark) []*sheet.Sheet {
+func values(sheets []*sheet.Sheet, marks []sheet.Mark, a4 bool) []*sheet.Sheet {
 	var all []*sheet.Sheet
 	for _, s := range sheets {
-		c := &sheet.Sheet{Name: sheetName(s.Name), Merged: s.Merged}
+		c := &sheet.Sheet{Name: sheetName(s.Name), Merged: s.Merged, Out: sheet.Layout{A4: a4}}
 		for r, row := range s.Rows {
 			for col, cell := range row {
 				cell.Formula = ""

@@ -35,6 +35,7 @@ const (
 	Fine            // a small length, four places
 	Stick           // drawn with letters of one width
 	Called          // words to be called out across a shop
+	Across          // a line of words that lies over the cells to its right
 )
 
 // Layout is how a sheet we write is laid out and printed.
@@ -43,6 +44,8 @@ type Layout struct {
 	HeadRow   int       // the row of headings: frozen down to here, repeated in print, filtered
 	FilterTo  int       // the last row of the table that is filtered; 0 for none
 	PrintCols int       // so many columns are printed; 0 for all
+	PagesWide int       // sheets of paper side by side; 0 for one
+	KeyCols   int       // columns repeated on each of them
 	Landscape bool
 	A4        bool   // else letter
 	Header    string // printed at the head of every page

@@ -62,7 +62,7 @@ func card(in Input, p *page, s bevel.Schedule) {
 		blade := livef(small(s.Depth, u), "(%s+%s)/COS(RADIANS(%s))+%s", p.at("Thickness", first), set("batten thickness"), steepest, set("spare depth"))
 		parallel := number(float64(s.Parallel), sheet.Degrees)
 		parallel.Formula = p.at("Parallel", first)
-		p.aside(text("Blade, "+unit(u)), blade, text("Parallel batten at, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
+		p.aside(text("Blade, "+unit(u)), blade, text("Parallel, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
 	} else {
 		p.aside(text("Thickness and width of the plank are not known: no batten."))
 	}

@@ -41,7 +41,7 @@ func departures(in Input, figures *page) []picture {
 			}
 			every = append(every, all...)
 			c := figures.points(name, l.View.String()+" "+l.Name, sheet.Solid, all)
-			name := figures.points(name, l.View.String()+" "+l.Name, sheet.NoPen, []point{{all[len(all)-1].x, level}})
+			name := figures.points(name, "   "+l.View.String()+" "+l.Name, sheet.NoPen, []point{{all[len(all)-1].x, level}}) // clear of a cross there
 			name.End, name.Beside = 1, true
 			d.chart.Lines = append(d.chart.Lines, c, name)
 		}

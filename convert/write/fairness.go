@@ -12,7 +12,7 @@ func fairness(in Input) *page {
 		for _, l := range o.Lines {
 			if i < len(in.Result.Fair) && in.Result.Fair[i].Smallest > 0 {
 				f := in.Result.Fair[i]
-				p.line(text(l.View.String()), text(l.Name), number(f.Roughness, sheet.Ratio), number(f.Largest, sheet.Ratio), text(f.Station),
+				p.line(text(l.View.String()), text(l.Name), number(f.Roughness, sheet.Ratio), number(f.Largest, sheet.Departure), text(f.Station),
 					sheet.Cell{Kind: sheet.Text, Text: o.Form.Write(f.Smallest), Style: sheet.Feet})
 			}
 			i++

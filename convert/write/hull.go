@@ -42,8 +42,10 @@ func hullSheet(in Input) *page {
 	return p
 }
 
-// stations adds a column for each station; a name that is taken is numbered.
+// stations adds a column for each station; a name that is taken is numbered. The
+// first columns stand on every paper that the stations take.
 func (p *page) stations(s *hull.Shape) {
+	p.keys = min(len(p.cols), 4)
 	times := map[string]int{}
 	for _, g := range s.Stations {
 		name := g.Name

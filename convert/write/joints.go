@@ -19,7 +19,7 @@ func joints(in Input) *page {
 	for i := range most {
 		p.add(col(fmt.Sprintf("Joint %d, %s", i+1, longUnit(u)), 11))
 	}
-	p.csv = true
+	p.csv, p.keys = true, 3
 	p.empty = "No joints: a list of strakes with thickness, width and length is needed."
 	p.note("A joint's place is the middle of its scarf, from the strake's fore end. Strakes count from the sheer down. Marked: nearer to another joint than the rules allow. Where the joints fall wants strakebook run again.")
 	breaches := in.breaches()

@@ -1,6 +1,8 @@
 package write
 
 import (
+	"slices"
+
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -19,7 +21,7 @@ func bodyPlan(in Input, figures *page) []picture {
 	d := picture{name: name, shows: "Sections at the stations named at their ends, the fore body to the right of the centre line and the after body to the left, one scale both ways. Crosses: offsets that a warning is about."}
 	var every []point
 	middle := middleStation(in.Result.Hull.Sections)
-	hand := map[string]float64{}
+	hand, fore, after := map[string]float64{}, map[int][]point{}, map[int][]point{}
 	for i, s := range in.Result.Hull.Sections {
 		side := 1.0
 		if i > middle {
@@ -31,9 +33,12 @@ func bodyPlan(in Input, figures *page) []picture {
 			continue
 		}
 		every = append(every, line...)
-		l := figures.points(name, s.Station, sheet.Solid, line)
-		l.End = len(line)
-		d.chart.Lines = append(d.chart.Lines, l)
+		if side > 0 {
+			fore[len(d.chart.Lines)] = line
+		} else {
+			after[len(d.chart.Lines)] = line
+		}
+		d.chart.Lines = append(d.chart.Lines, figures.points(name, s.Station, sheet.Solid, line))
 	}
 	if len(every) == 0 {
 		return nil
@@ -58,7 +63,10 @@ func bodyPlan(in Input, figures *page) []picture {
 	for _, v := range x {
 		x = append(x, -v)
 	}
+	y = append(y, 1.05*slices.Max(y)) // room for names
 	d.chart.X, d.chart.Y, d.chart.Equal = axis("half-breadth, "+farUnit(u), x...), axis("height above base, "+farUnit(u), y...), true
+	d.spread(figures, name, fore)
+	d.spread(figures, name, after)
 	return []picture{d}
 }
 
@@ -123,7 +131,7 @@ func sheerPlan(in Input, figures *page) []picture {
 // plan is the table's lines of one view along the hull.
 func plan(in Input, figures *page, name, shows, up string, view hull.View) []picture {
 	u := in.units()
-	d := picture{name: name, shows: shows}
+	d, named := picture{name: name, shows: shows}, map[int][]point{}
 	var every []point
 	for _, o := range in.Job.Offsets {
 		for i, l := range o.Lines {
@@ -148,9 +156,8 @@ func plan(in Input, figures *page, name, shows, up string, view hull.View) []pic
 				pen = sheet.Heavy
 			}
 			every = append(every, all...)
-			c := figures.points(name, l.Name, pen, all)
-			c.End, c.Beside = lastPoint(all), true
-			d.chart.Lines = append(d.chart.Lines, c)
+			named[len(d.chart.Lines)] = all
+			d.chart.Lines = append(d.chart.Lines, figures.points(name, l.Name, pen, all))
 		}
 	}
 	if len(every) == 0 {
@@ -163,15 +170,6 @@ func plan(in Input, figures *page, name, shows, up string, view hull.View) []pic
 	}
 	x, y := values(every)
 	d.chart.X, d.chart.Y = roomy(axis("along, "+farUnit(u), x...)), axis(up+", "+farUnit(u), y...)
+	d.label(figures, name, named)
 	return []picture{d}
-}
-
-// lastPoint is the last point that is anywhere, from one.
-func lastPoint(all []point) int {
-	for i := len(all); i > 0; i-- {
-		if all[i-1].x == all[i-1].x {
-			return i
-		}
-	}
-	return 0
 }

@@ -14,7 +14,7 @@ import (
 func offsets(in Input) *page {
 	u := in.units()
 	p := table("Offsets", "offsets as read, and how far off fair", col("View", 12), col("Line", 12), col("Figures", 12))
-	p.csv = true
+	p.csv, p.keys = true, 3
 	p.empty = "No offsets: a table of half-breadths and heights by station is needed."
 	p.note("Off fair: as read less faired, in " + steps(u) + ", + where the figure is the greater. Marked figures have a line on the Warnings sheet.")
 	doubt := doubts(in.Findings)

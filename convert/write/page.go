@@ -2,6 +2,7 @@ package write
 
 import (
 	"iter"
+	"math"
 	"slices"
 	"strings"
 
@@ -43,6 +44,7 @@ type page struct {
 	wide    bool          // printed across the paper
 	hidden  bool
 	prints  int // so many columns are printed; 0 for all
+	keys    int // the first columns, repeated where the others take several papers
 	drop    []sheet.DropDown
 	names   []sheet.Name // of its cells, for formulas
 	charts  []sheet.Chart
@@ -135,6 +137,9 @@ func (p *page) next() int { return p.before + len(p.rows) }
 // them up. It does not go out as text.
 func (p *page) aside(cells ...sheet.Cell) {
 	p.asides[p.next()] = true
+	if n := len(cells); n > 0 && cells[n-1].Style == sheet.Entry { // it may lie over what is to its right
+		cells[n-1].Style = sheet.Across
+	}
 	p.rows = append(p.rows, cells)
 }
 
@@ -147,14 +152,17 @@ func (p *page) count() int { return len(p.rows) - len(p.asides) }
 // sheet lays a page out: headings, rows, remarks.
 func (p *page) sheet(in Input) *sheet.Sheet {
 	yard := in.Result.Rules.Yard
-	s := &sheet.Sheet{Name: p.called, Hidden: p.hidden}
+	s := &sheet.Sheet{Name: p.called, Hidden: p.hidden || len(p.rows) == 0 && p.called != "Warnings"} // of what there is nothing the Summary tells
 	var widths []float64
 	for i, c := range p.cols {
 		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
 		widths = append(widths, c.width)
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
-		PrintCols: p.prints, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+		PrintCols: p.prints, PagesWide: p.papers(widths), KeyCols: p.keys, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+	if s.Hidden {
+		s.Out.PrintCols = 0 // a sheet with an area to print is printed, hidden or not
+	}
 	s.Rows = slices.Grow(s.Rows, len(p.rows)+len(p.notes)+3)
 	for i, cells := range p.rows {
 		s.Rows = append(s.Rows, cells)
@@ -190,9 +198,32 @@ func (p *page) across(s *sheet.Sheet, row int, c sheet.Cell) {
 	}
 }
 
+// acrossPaper is how many letters go across a sheet of paper held lengthways and
+// can still be read.
+const acrossPaper = 195
+
+// papers is how many sheets of paper side by side a page takes.
+func (p *page) papers(widths []float64) int {
+	if p.prints > 0 {
+		widths = widths[:p.prints]
+	}
+	keys, rest := 0.0, 0.0
+	for i, w := range widths {
+		if i < p.keys {
+			keys += w
+		} else {
+			rest += w
+		}
+	}
+	if p.keys == 0 || keys+rest <= acrossPaper {
+		return 1
+	}
+	return int(math.Ceil(rest / (acrossPaper - keys)))
+}
+
 func headed(job, title string) string {
 	if job == "" {
-		return title
+		return strings.ToUpper(title[:1]) + title[1:]
 	}
 	return job + ": " + title
 }

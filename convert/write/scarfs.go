@@ -21,7 +21,7 @@ func scarfs(in Input) *page {
 	p.note("Outside feathers as set: every piece is the same parallelogram, and a port piece is a starboard piece turned end for end. The pieces at a strake's ends get one cut.")
 	p.note(fmt.Sprintf("Gap: how far a scarf stands open at the feather when the two fences differ by %s degree.", in.Result.Rules.Scarf.FenceError.Write()))
 	nibs := func() string { return fmt.Sprintf("MAX(0,%s-2*%s)", p.here("Thickness"), set("scarf nib")) }
-	p.note("An underlined slope may be changed here, for this skin and thickness alone: the pieces follow.")
+	p.note("A slope in a box may be changed here, for this skin and thickness alone: the pieces follow.")
 	for i, r := range in.Result.Scarfs {
 		p.name(slopeName(i), "Slope")
 		n := live(number(r.Slope, sheet.Input), in.slopeFrom(r))

@@ -16,7 +16,7 @@ import (
 func settings(in Input) *page {
 	u := in.units()
 	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Meaning", 54), col("Source", 40))
-	p.note("What is underlined may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
+	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
 	p.note("Where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: change the value on a sheet of your own headed Setting, Value.")
 	now, was := in.Result.Rules, calc.DefaultRules()
 	defaults := was.Settings()

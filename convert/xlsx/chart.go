@@ -172,8 +172,8 @@ func chartAxis(a sheet.Axis, id, crosses int, side string, last bool) string {
 		way = "maxMin"
 	}
 	crossing := "min"
-	if last { // the other axis runs downwards, and this one stays below
-		crossing = "max"
+	if last { // the other axis runs downwards, and this one stays below with its figures
+		crossing, labels = "max", "nextTo"
 	}
 	if a.NoFigures {
 		labels = "none"

@@ -27,7 +27,7 @@ func looks(purpose sheet.Style) *excelize.Style {
 // wraps is the purposes whose text is wrapped, by their looks.
 var wraps = sync.OnceValue(func() map[sheet.Style]bool {
 	all := map[sheet.Style]bool{}
-	for purpose := sheet.Plain; purpose <= sheet.Called; purpose++ {
+	for purpose := sheet.Plain; purpose <= sheet.Across; purpose++ {
 		if a := looks(purpose).Alignment; a != nil && a.WrapText {
 			all[purpose] = true
 		}
@@ -94,7 +94,10 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 	case sheet.Ratio:
 		return text("0.###", "right")
 	case sheet.Input:
-		s := line(text("", "right"), "bottom", 4)
+		s := text("", "right")
+		for _, side := range []string{"top", "bottom", "left", "right"} {
+			s = line(s, side, 7)
+		}
 		s.Alignment.WrapText = true
 		return s
 	case sheet.Unsure:
@@ -114,7 +117,7 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		s := text("+0.00;-0.00;0.00", "right")
 		s.Font = &excelize.Font{Bold: true, Size: 20}
 		return s
-	case sheet.Entry:
+	case sheet.Entry, sheet.Across:
 		s := text("", "left")
 		s.Alignment.Indent = 1
 		return s

@@ -6,6 +6,7 @@ import (
 	"io"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -76,11 +77,11 @@ func (r rows) row(out []byte, n int, cells []sheet.Cell) []byte {
 		out = append(out, `" customHeight="1"`...)
 	}
 	out = append(out, '>')
-	filled := false
+	filled, middle := false, slices.ContainsFunc(cells, large)
 	for i := range cells {
 		if c := &cells[i]; !blank(c) {
 			filled = true
-			out = r.cell(out, n, i+1, c)
+			out = r.cell(out, n, i+1, c, lookOf(c, middle))
 		}
 	}
 	if !filled {
@@ -96,10 +97,10 @@ func blank(c *sheet.Cell) bool {
 }
 
 // cell adds one cell.
-func (r rows) cell(out []byte, row, col int, c *sheet.Cell) []byte {
+func (r rows) cell(out []byte, row, col int, c *sheet.Cell, l look) []byte {
 	out = append(append(out, `<c r="`...), letters26(col)...)
 	out = strconv.AppendInt(out, int64(row), 10)
-	out = strconv.AppendInt(append(out, `" s="`...), int64(r.styles[lookOf(c)]), 10)
+	out = strconv.AppendInt(append(out, `" s="`...), int64(r.styles[l]), 10)
 	out = append(out, '"')
 	formula := func(kind string) {
 		out = append(append(out, kind...), '>')

@@ -2,6 +2,7 @@ package xlsx
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -21,9 +22,13 @@ type look struct {
 	purpose sheet.Style
 	format  string
 	rule    bool
+	middle  bool // beside figures to be called out, half way up them
 }
 
-func lookOf(c *sheet.Cell) look { return look{c.Style, c.Format, c.Rule} }
+func lookOf(c *sheet.Cell, middle bool) look { return look{c.Style, c.Format, c.Rule, middle} }
+
+// large says that a cell is to be called out across a shop.
+func large(c sheet.Cell) bool { return c.Style == sheet.Large || c.Style == sheet.Called }
 
 // style has the workbook know a look.
 func (w writer) style(l look) error {
@@ -37,6 +42,9 @@ func (w writer) style(l look) error {
 	if l.rule {
 		style.Border = append(style.Border, excelize.Border{Type: "top", Color: "5F5F5F", Style: 1})
 	}
+	if l.middle {
+		style.Alignment.Vertical = "center"
+	}
 	id, err := w.file.NewStyle(style)
 	w.styles[l] = id
 	return err
@@ -46,15 +54,21 @@ func (w writer) style(l look) error {
 // is written: see rows.
 func (w writer) sheet(s *sheet.Sheet, part string) error {
 	w.rows[part] = rows{s, w.styles}
-	widest := 1
+	widest, needs := 1, widths{}
 	for r, row := range s.Each() {
 		widest = max(widest, len(row))
+		needs.row(s, r, row)
+		middle := slices.ContainsFunc(row, large)
 		for c := range row {
-			if err := w.aside(s, r, c+1, &row[c]); err != nil {
+			if err := w.aside(s, r, c+1, &row[c], middle); err != nil {
 				return err
 			}
 		}
 	}
+	if s.Out.Widths == nil && needs.sum() > downPaper {
+		s.Out.Landscape = true
+	}
+	s.Out.Widths = needs.widen(s.Out.Widths)
 	if err := w.setUp(s, widest); err != nil {
 		return err
 	}
@@ -68,9 +82,9 @@ func (w writer) sheet(s *sheet.Sheet, part string) error {
 
 // aside is what a cell needs that does not stand in its row: its look, its link
 // and its note.
-func (w writer) aside(s *sheet.Sheet, row, col int, c *sheet.Cell) error {
+func (w writer) aside(s *sheet.Sheet, row, col int, c *sheet.Cell, middle bool) error {
 	if !blank(c) {
-		if err := w.style(lookOf(c)); err != nil {
+		if err := w.style(lookOf(c, middle)); err != nil {
 			return err
 		}
 	}
@@ -100,10 +114,10 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 	}
 	most := 1
 	for c, cell := range row {
-		switch cell.Style {
-		case sheet.Large, sheet.Called:
+		switch {
+		case large(cell):
 			return 25
-		case sheet.Title:
+		case cell.Style == sheet.Title:
 			return 30
 		}
 		if !wraps()[cell.Style] {
@@ -117,39 +131,6 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 		return 0
 	}
 	return 14 * float64(most)
-}
-
-// width is how many letters go across a cell, 0 where its column has the
-// standard width; a cell that begins a merged block has the block's.
-func width(s *sheet.Sheet, row, col int) float64 {
-	last := col
-	for _, m := range s.Merged {
-		if m.Top == row && m.Left == col {
-			last = m.Right
-		}
-	}
-	sum := 0.0
-	for c := col; c <= last && c <= len(s.Out.Widths); c++ {
-		sum += s.Out.Widths[c-1]
-	}
-	return sum
-}
-
-// lines is how many lines a text takes when it is wrapped at whole words.
-func lines(text string, width float64) int {
-	n, used := 0, 0.0
-	for _, part := range strings.Split(text, "\n") {
-		n, used = n+1, 0
-		for _, word := range strings.Fields(part) {
-			w := 0.98 * float64(len([]rune(word)))
-			if used > 0 && used+1+w > width-1 {
-				n, used = n+1, 0
-			}
-			n += int(w / width) // a word longer than the line is broken
-			used += 1 + w
-		}
-	}
-	return n
 }
 
 // tidy is text without what a spreadsheet cannot hold: control characters, and
@@ -209,6 +190,15 @@ func (w writer) columns(s *sheet.Sheet) error {
 	return nil
 }
 
+// printTitles is the headings, and the columns repeated on papers side by side.
+func printTitles(s *sheet.Sheet) string {
+	rows := fmt.Sprintf("%s!$%d:$%d", Quote(s.Name), s.Out.HeadRow, s.Out.HeadRow)
+	if s.Out.PagesWide < 2 || s.Out.KeyCols == 0 {
+		return rows
+	}
+	return fmt.Sprintf("%s!$A:$%s,%s", Quote(s.Name), letters26(s.Out.KeyCols), rows)
+}
+
 // setUp sets what belongs to a whole sheet: columns, paper, print titles, filter,
 // lists.
 func (w writer) setUp(s *sheet.Sheet, cols int) error {
@@ -231,6 +221,9 @@ func (w writer) setUp(s *sheet.Sheet, cols int) error {
 	if out.Landscape {
 		across = "landscape"
 	}
+	if out.PagesWide > 1 {
+		wide = out.PagesWide
+	}
 	if err := f.SetPageLayout(s.Name, &excelize.PageLayoutOptions{Size: &paper, Orientation: &across, FitToWidth: &wide, FitToHeight: &tall}); err != nil {
 		return err
 	}
@@ -251,7 +244,7 @@ func (w writer) setUp(s *sheet.Sheet, cols int) error {
 		}
 	}
 	if h := out.HeadRow; h > 0 {
-		if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: fmt.Sprintf("%s!$%d:$%d", Quote(s.Name), h, h), Scope: s.Name}); err != nil {
+		if err := f.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: printTitles(s), Scope: s.Name}); err != nil {
 			return err
 		}
 		if n := out.PrintCols; n > 0 {

@@ -2,7 +2,6 @@ package write
 
 import (
 	"iter"
-	"math"
 	"slices"
 	"strings"
 
@@ -85,17 +84,10 @@ func table(name, title string, cols ...column) *page {
 	return p
 }
 
-// downPaper is how many letters go across a sheet of paper held upright.
-const downPaper = 95
-
 // add is one more column to the right.
 func (p *page) add(c column) {
 	p.cols = append(p.cols, c)
-	sum := 0.0
-	for _, c := range p.cols {
-		sum += c.width
-	}
-	p.wide = sum > downPaper
+	p.wide = across(p.cols) > downPaper
 }
 
 // worked ends the columns that are printed: those added from here on hold what
@@ -159,7 +151,7 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 		widths = append(widths, c.width)
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
-		PrintCols: p.prints, PagesWide: p.papers(widths), KeyCols: p.keys, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+		PrintCols: p.prints, PagesWide: p.papers(), KeyCols: p.keys, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
 	if s.Hidden {
 		s.Out.PrintCols = 0 // a sheet with an area to print is printed, hidden or not
 	}
@@ -186,39 +178,12 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 	return s
 }
 
-// across lays a cell over all the columns of a row.
+// across lays a cell over all the columns of a row that come on the first paper.
 func (p *page) across(s *sheet.Sheet, row int, c sheet.Cell) {
 	s.Set(row, 1, c)
-	n := len(p.cols)
-	if p.prints > 0 {
-		n = p.prints
-	}
-	if n > 1 {
+	if n := p.onFirstPaper(); n > 1 {
 		s.Merged = append(s.Merged, sheet.Range{Top: row, Left: 1, Bottom: row, Right: n})
 	}
-}
-
-// acrossPaper is how many letters go across a sheet of paper held lengthways and
-// can still be read.
-const acrossPaper = 195
-
-// papers is how many sheets of paper side by side a page takes.
-func (p *page) papers(widths []float64) int {
-	if p.prints > 0 {
-		widths = widths[:p.prints]
-	}
-	keys, rest := 0.0, 0.0
-	for i, w := range widths {
-		if i < p.keys {
-			keys += w
-		} else {
-			rest += w
-		}
-	}
-	if p.keys == 0 || keys+rest <= acrossPaper {
-		return 1
-	}
-	return int(math.Ceil(rest / (acrossPaper - keys)))
 }
 
 func headed(job, title string) string {

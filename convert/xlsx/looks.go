@@ -101,9 +101,9 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		s.Alignment.WrapText = true
 		return s
 	case sheet.Unsure:
-		return line(line(shade(text("", ""), "FFF0C2"), "left", 2), "right", 2)
+		return line(line(shade(text("", "right"), "FFF0C2"), "left", 2), "right", 2)
 	case sheet.Wrong:
-		return line(line(line(line(shade(text("", ""), "F4C7B8"), "left", 5), "right", 5), "top", 5), "bottom", 5)
+		return line(line(line(line(shade(text("", "right"), "F4C7B8"), "left", 5), "right", 5), "top", 5), "bottom", 5)
 	case sheet.Gone:
 		s := text("", "left")
 		s.Font = &excelize.Font{Italic: true, Color: "5F5F5F"}

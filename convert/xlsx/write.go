@@ -25,7 +25,13 @@ type look struct {
 	middle  bool // beside figures to be called out, half way up them
 }
 
-func lookOf(c *sheet.Cell, middle bool) look { return look{c.Style, c.Format, c.Rule, middle} }
+func lookOf(c *sheet.Cell, middle bool) look {
+	l := look{c.Style, c.Format, c.Rule, middle}
+	if l.purpose == sheet.Plain && c.Kind == sheet.Text {
+		l.purpose = sheet.Entry // air between it and a figure beside it
+	}
+	return l
+}
 
 // large says that a cell is to be called out across a shop.
 func large(c sheet.Cell) bool { return c.Style == sheet.Large || c.Style == sheet.Called }

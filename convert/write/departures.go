@@ -32,16 +32,16 @@ func departures(in Input, figures *page) []picture {
 				}
 				by, at := stepsOf(v, u), far(o.Stations[k].At.Value, u)
 				if shown := max(-0.9*apart, min(0.9*apart, by)); shown != by {
-					rings, by = append(rings, point{at, level + shown}), shown
+					rings, by = append(rings, point{x: at, y: level + shown}), shown
 				}
-				all = append(all, point{at, level + by})
+				all = append(all, point{x: at, y: level + by})
 			}
 			if len(all) < 2 {
 				continue
 			}
 			every = append(every, all...)
 			c := figures.points(name, l.View.String()+" "+l.Name, sheet.Solid, all)
-			name := figures.points(name, "   "+l.View.String()+" "+l.Name, sheet.NoPen, []point{{all[len(all)-1].x, level}}) // clear of a cross there
+			name := figures.points(name, "   "+l.View.String()+" "+l.Name, sheet.NoPen, []point{{x: all[len(all)-1].x, y: level}}) // clear of a cross there
 			name.End, name.Beside = 1, true
 			d.chart.Lines = append(d.chart.Lines, c, name)
 		}

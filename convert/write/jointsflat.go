@@ -10,14 +10,14 @@ import (
 
 // jointsFlat is a side of each skin laid flat: strakes down from the sheer,
 // stations across, scarfs to scale. Port is drawn where it is planned apart.
-func jointsFlat(in Input, figures *page) []picture {
+func jointsFlat(in Input, figures, jointed *page) []picture {
 	var all []picture
 	for _, skin := range in.skins() {
 		for _, side := range []hull.Side{hull.Starboard, hull.Port} {
 			if side == hull.Port && !in.Result.Rules.Lay.Unlike && in.has(skin, hull.Starboard) {
 				continue
 			}
-			if d, ok := flat(in, figures, skin, side); ok {
+			if d, ok := flat(in, figures, jointed, skin, side); ok {
 				all = append(all, d)
 			}
 		}
@@ -46,8 +46,16 @@ func (in Input) has(skin hull.Skin, side hull.Side) bool {
 	return false
 }
 
+// perFar makes half of a length in inches or millimetres a length on a picture.
+func perFar(u measure.Style) string {
+	if u == measure.StyleMM {
+		return "/2000"
+	}
+	return "/24"
+}
+
 // flat is one side of one skin.
-func flat(in Input, figures *page, skin hull.Skin, side hull.Side) (picture, bool) {
+func flat(in Input, figures, jointed *page, skin hull.Skin, side hull.Side) (picture, bool) {
 	u := in.units()
 	name := fmt.Sprintf("Joints, %s %s", skin, side)
 	like := " The other side is as this one."
@@ -65,12 +73,13 @@ func flat(in Input, figures *page, skin hull.Skin, side hull.Side) (picture, boo
 		}
 		y := float64(r.Order)
 		lowest = max(lowest, y)
-		strakes = append(strakes, point{far(r.Start, u), y}, point{far(r.Start+r.Length, u), y}, gap)
+		strakes = append(strakes, point{x: far(r.Start, u), y: y}, point{x: far(r.Start+r.Length, u), y: y}, gap)
 		for k, bad := range breaches[i] {
 			at := r.Start + r.Joints[k]
-			scarfs = append(scarfs, point{far(at-r.Scarf/2, u), y}, point{far(at+r.Scarf/2, u), y}, gap)
+			half := "{" + jointed.called + "}!" + jointed.at("Scarf run", i) + perFar(u)
+			scarfs = append(scarfs, point{far(at, u) - far(r.Scarf, u)/2, y, figure(far(at, u)) + "-" + half}, point{far(at, u) + far(r.Scarf, u)/2, y, figure(far(at, u)) + "+" + half}, gap)
 			if bad {
-				rings = append(rings, point{far(at, u), y})
+				rings = append(rings, point{x: far(at, u), y: y})
 			}
 		}
 	}
@@ -100,7 +109,7 @@ func stationLines(in Input, down float64, u measure.Style) []point {
 	for _, o := range in.Job.Offsets {
 		for _, s := range o.Stations {
 			if s.At.OK() {
-				all = append(all, point{far(s.At.Value, u), 0}, point{far(s.At.Value, u), down}, gap)
+				all = append(all, point{x: far(s.At.Value, u)}, point{x: far(s.At.Value, u), y: down}, gap)
 			}
 		}
 	}

@@ -50,9 +50,9 @@ func bodyPlan(in Input, figures *page) []picture {
 		case side == 0 || !l.At.OK():
 			return point{}, false
 		case l.View == hull.HalfBreadth:
-			return point{side * v, at}, true
+			return point{x: side * v, y: at}, true
 		case l.View == hull.Height:
-			return point{side * at, v}, true
+			return point{x: side * at, y: v}, true
 		}
 		return point{}, false
 	}); len(rings) > 0 {
@@ -93,7 +93,7 @@ func outline(s hull.Section, side float64, u measure.Style) []point {
 	var all []point
 	for i, p := range drawn {
 		if i%step == 0 || i == len(drawn)-1 {
-			all = append(all, point{side * far(p.Out, u), far(p.Up, u)})
+			all = append(all, point{x: side * far(p.Out, u), y: far(p.Up, u)})
 		}
 	}
 	return all
@@ -143,7 +143,7 @@ func plan(in Input, figures *page, name, shows, up string, view hull.View) []pic
 				switch {
 				case k >= len(o.Stations) || !o.Stations[k].At.OK():
 				case v.OK():
-					all = append(all, point{far(o.Stations[k].At.Value, u), far(v.Value, u)})
+					all = append(all, point{x: far(o.Stations[k].At.Value, u), y: far(v.Value, u)})
 				case v.State == source.Dash && len(all) > 0:
 					all = append(all, gap)
 				}
@@ -164,7 +164,7 @@ func plan(in Input, figures *page, name, shows, up string, view hull.View) []pic
 		return nil
 	}
 	if rings := ringed(in, func(o hull.Offsets, l hull.Line, k int) (point, bool) {
-		return point{far(o.Stations[k].At.Value, u), far(l.Values[k].Value, u)}, l.View == view && o.Stations[k].At.OK()
+		return point{x: far(o.Stations[k].At.Value, u), y: far(l.Values[k].Value, u)}, l.View == view && o.Stations[k].At.OK()
 	}); len(rings) > 0 {
 		d.chart.Lines = append(d.chart.Lines, figures.points(name, "to look at", sheet.Crosses, rings))
 	}

@@ -61,7 +61,7 @@ func (d *picture) spread(figures *page, of string, lines map[int][]point) {
 			continue
 		}
 		wide := taken[k].right - taken[k].left + 4
-		at := point{(left + wide/2) / across, min(d.chart.Y.To*up-12, top+26) / up}
+		at := point{x: (left + wide/2) / across, y: min(d.chart.Y.To*up-12, top+26) / up}
 		left += wide
 		leader := figures.points(of, "to "+l.Name, sheet.Grey, []point{ends[i], at})
 		name := figures.points(of, l.Name, sheet.NoPen, []point{at})

@@ -15,15 +15,16 @@ type picture struct {
 
 // pictures is the drawings a boatbuilder looks at before reading, one a page.
 // The figures they are drawn from go on the page given.
-func pictures(in Input, figures *page) *page {
+func pictures(in Input, figures, jointed *page) *page {
 	p := table("Pictures", "pictures", col("Picture", 20), col("Drawing", 107))
 	p.wide = true
 	p.note("What is drawn stands on the hidden sheet Figures, and the pictures follow it.")
 	p.empty = "Nothing to draw: a table of offsets, or a list of strakes, is needed."
 	var all []picture
-	for _, draw := range []func(Input, *page) []picture{bodyPlan, halfBreadthPlan, sheerPlan, departures, jointsFlat} {
+	for _, draw := range []func(Input, *page) []picture{bodyPlan, halfBreadthPlan, sheerPlan, departures} {
 		all = append(all, draw(in, figures)...)
 	}
+	all = append(all, jointsFlat(in, figures, jointed)...)
 	for _, d := range all {
 		d.chart.Title, d.chart.Width, d.chart.Height = d.name, 552, 396
 		p.draw(d)
@@ -55,9 +56,12 @@ func figures(in Input) *page {
 }
 
 // point is a place on a picture; one that is not anywhere breaks the line.
-type point struct{ x, y float64 }
+type point struct {
+	x, y  float64
+	along string // the formula that x follows from; "" for none
+}
 
-var gap = point{math.NaN(), math.NaN()}
+var gap = point{x: math.NaN(), y: math.NaN()}
 
 // points writes a line's points and is the line.
 func (p *page) points(of, line string, pen sheet.Pen, all []point) sheet.ChartLine {
@@ -65,7 +69,11 @@ func (p *page) points(of, line string, pen sheet.Pen, all []point) sheet.ChartLi
 	for i, at := range all {
 		cells := []sheet.Cell{text(of), text(line), whole(i + 1)}
 		if !math.IsNaN(at.x) {
-			cells = append(cells, number(fourPlaces(at.x), sheet.Given), number(fourPlaces(at.y), sheet.Given))
+			along := number(fourPlaces(at.x), sheet.Given)
+			if at.along != "" {
+				along = live(number(at.x, sheet.Given), at.along)
+			}
+			cells = append(cells, along, number(fourPlaces(at.y), sheet.Given))
 		}
 		p.line(cells...)
 	}

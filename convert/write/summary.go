@@ -49,6 +49,7 @@ func summary(in Input, others []*page, list, sticks *page) *page {
 		p.line(text(l[0]), sheet.Cell{}, words(l[1]))
 	}
 	lumber(in, p, list, sticks)
+	skins(in, p, list)
 	for i, f := range in.Findings {
 		if i == 5 || f.Severity == finding.Note {
 			break

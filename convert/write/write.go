@@ -29,16 +29,16 @@ type Input struct {
 // here.
 func pages(in Input) []*page {
 	list := cutList(in)
-	sticks, cards, drawn := boards(in, list), bevels(in), figures(in)
+	sticks, cards, drawn, jointed := boards(in, list), bevels(in), figures(in), joints(in)
 	all := []*page{
-		pictures(in, drawn),
+		pictures(in, drawn, jointed),
 		list,
 		millOrder(in),
 		warnings(in),
 		cards,
 		curves(in, cards),
 		scarfs(in),
-		joints(in),
+		jointed,
 		sticks,
 		offsets(in),
 		fairness(in),

@@ -1,0 +1,87 @@
+package write
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/stock"
+	"strakebook/convert/sheet"
+)
+
+// skins is what each skin weighs and what there is to glue, on the Summary. Weights
+// follow the cut list, glue the spread that is set.
+func skins(in Input, p, list *page) {
+	pounds, area, each := "lb", "sq ft", "a cubic foot"
+	u := in.units()
+	if u == measure.StyleMM {
+		pounds, area, each = "kg", "sq m", "a cubic metre"
+	}
+	for _, s := range in.Result.Plan.Skins {
+		of := strings.TrimSpace(fmt.Sprintf("%s, %s", s.Skin, s.Species))
+		if s.Weight > 0 {
+			density := s.Density
+			if u == measure.StyleMM {
+				density *= kgPerCubicMetre
+			}
+			weight := number(weightOf(s.Weight, u), sheet.Measure)
+			if math.Abs(hungWeight(in, s)-s.Weight) < 1e-6*s.Weight {
+				weight.Formula = fmt.Sprintf(`SUMPRODUCT((%s="%s")*(%s="%s")*%s*%s*%s)*%s/%s`, list.span("Skin"), s.Skin, list.span("Species"), strings.ReplaceAll(s.Species, `"`, `""`),
+					list.span("Thickness"), list.span("Width"), list.span("Joint to joint"), figure(density), cubic(u))
+			}
+			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), weight, words(fmt.Sprintf("of the strakes hung: %s, at %.1f %s %s, 12 per cent moisture (Wood Handbook)", of, density, pounds, each)))
+		} else {
+			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), sheet.Cell{}, words(of+": its specific gravity is not known here"))
+		}
+		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s: scarfs %.0f, edges %.0f", of, areaOf(s.Scarfs, u), areaOf(s.Seams, u))
+		if s.Skin != hull.Strips {
+			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
+		}
+		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
+		if in.Result.Rules.Stock.Spread > 0 {
+			p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words("in the measure of the glue spread that is set: "+of))
+		}
+	}
+}
+
+// hungWeight is a skin's weight by its pieces, joint to joint.
+func hungWeight(in Input, s stock.SkinSum) float64 {
+	sum := 0.0
+	for _, q := range in.Result.Plan.Pieces {
+		if q.Skin == s.Skin && strings.EqualFold(q.Species, s.Species) {
+			sum += q.Thickness.Feet() * q.Width.Feet() * (q.Length - halves(q)).Feet() * s.Density
+		}
+	}
+	return sum
+}
+
+// kgPerCubicMetre is a pound a cubic foot.
+const kgPerCubicMetre = 16.018463
+
+func weightOf(pounds float64, u measure.Style) float64 {
+	if u == measure.StyleMM {
+		return pounds * kgPerCubicMetre * cubicMetre
+	}
+	return pounds
+}
+
+// cubicMetre is a cubic foot in cubic metres.
+const cubicMetre = 0.3048 * 0.3048 * 0.3048
+
+func areaOf(feet float64, u measure.Style) float64 {
+	if u == measure.StyleMM {
+		return feet * 0.3048 * 0.3048
+	}
+	return feet
+}
+
+// cubic is the figures of a cubic foot or metre in the sheets' inches or
+// millimetres.
+func cubic(u measure.Style) string {
+	if u == measure.StyleMM {
+		return "1000000000"
+	}
+	return "1728"
+}

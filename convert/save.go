@@ -146,7 +146,7 @@ func (d *Done) target(to Target, first *sheet.Book) (string, error) {
 }
 
 // mayWrite refuses to write over a folder, over a book that was read, which
-// nothing allows, and over a file that is there, unless forced.
+// nothing allows, over a file that is there, unless forced, and over one that is open.
 func mayWrite(path string, force bool, read []*sheet.Book) error {
 	refuse := func(cause, hint string) error {
 		return &sheet.Refused{Doing: "write", Path: path, Cause: cause, Hint: hint}
@@ -165,6 +165,8 @@ func mayWrite(path string, force bool, read []*sheet.Book) error {
 		return refuse("it is a folder", "name a file in it")
 	case !force:
 		return refuse("it is there already", "name another file, or say --force to write over it")
+	case len(openElsewhere([]string{path})) > 0:
+		return refuse("it is open in a spreadsheet, which would write over it again", "close it there and run again, or name another file")
 	}
 	return nil
 }

@@ -3,6 +3,7 @@ package csv
 import (
 	"io"
 	"iter"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -62,19 +63,22 @@ func clean(field string) string {
 	}, field)
 }
 
-// guard puts a quotation mark before text that begins as a formula does. A
-// number is left a number, and a dash a dash. Text that already begins with such
+// guard puts a quotation mark before text that begins as a formula does, or that a
+// spreadsheet takes for a date, as it does 3-4-6. A number is left a number, and a
+// dash a dash. Text that already begins with such
 // a mark gets one more, so that unguard gives it back.
 func guard(field string) string {
 	rest := strings.TrimLeft(field, "'")
 	switch {
 	case plainNumber.MatchString(field), strings.Trim(field, "-") == "":
 		return field
-	case formula(rest), rest != field && rest != "" && figure(rune(rest[0])):
+	case formula(rest), likeDate.MatchString(field), rest != field && rest != "" && figure(rune(rest[0])):
 		return "'" + field
 	}
 	return field
 }
+
+var likeDate = regexp.MustCompile(`^[0-9]{1,4}([-/][0-9]{1,4}){1,2}$`)
 
 // unguard takes off the mark that keeps a field text: the one that guard puts
 // before a formula, or the one that a builder types before 3-4-6 to keep it from

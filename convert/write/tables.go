@@ -44,7 +44,7 @@ func (p *page) plainRows() iter.Seq[[]string] {
 			}
 			fields := make([]string, len(heads))
 			for c := range min(len(line), len(fields)) {
-				fields[c] = plain(line[c])
+				fields[c] = plain(line[c], strings.HasSuffix(heads[c], longUnit(measure.StyleFeet)))
 			}
 			if !yield(fields) {
 				return
@@ -53,13 +53,14 @@ func (p *page) plainRows() iter.Seq[[]string] {
 	}
 }
 
-// plain is a cell in a text file: figures as decimals, and feet-inches-eighths as
-// feet and inches, which no spreadsheet takes for a date.
-func plain(c sheet.Cell) string {
+// plain is a cell in a text file: figures as decimals, and feet-inches-eighths,
+// which stand under their heading or in cells for them, marked ones among these,
+// as feet and inches, which no spreadsheet takes for a date.
+func plain(c sheet.Cell, eighths bool) string {
 	if c.Kind == sheet.Number {
 		return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.4f", c.Number), "0"), ".")
 	}
-	if c.Style == sheet.Feet {
+	if eighths || c.Style == sheet.Feet || c.Style == sheet.Unsure || c.Style == sheet.Wrong {
 		if l, err := (measure.Form{Notation: measure.FeetInchesEighths}).Length(c.Text); err == nil {
 			return measure.FeetInchesText(l)
 		}

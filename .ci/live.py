@@ -107,5 +107,30 @@ misfits = [v for r in steep["Summary"].iter_rows(values_only=True) if r[0] == "S
 print("slope 9, end trim 40: %d pieces moved, %s sticks no longer fit" % (moved, misfits))
 if not moved or not misfits or misfits[0] == 0:
     BAD += 1
+
+# Kerf, trim and price changed: every stick takes so much more at each cut, and the
+# costs are those of the new price.
+KERF, TRIM, TIMES = 0.1875, 6.0, 2.0
+stored = openpyxl.load_workbook(os.path.join(WORK, "feet.xlsx"), data_only=True)
+was = {r[0]: r[1] for r in stored["Settings"].iter_rows(min_row=2, values_only=True)}
+prices = {n: v * TIMES for n, v in was.items() if isinstance(n, str) and n.startswith("price ") and isinstance(v, (int, float))}
+changed = reckoned("feet.xlsx", {"cross-cut kerf": KERF, "end trim": TRIM, **prices})
+head = [c.value for c in stored["Stock"][1]]
+used, left, drawn, fits = (head.index(h) for h in ("Used, in", "Left, in", "Pieces", "Still fits"))
+sticks = over = 0
+for a, b in zip(stored["Stock"].iter_rows(min_row=2, values_only=True), changed["Stock"].iter_rows(min_row=2, values_only=True)):
+    if not isinstance(a[used], (int, float)):
+        continue
+    sticks += 1
+    more = (a[drawn] or "").count(",") * (KERF - was["cross-cut kerf"])
+    if not same(b[used] - a[used], more) or not same(a[left] - b[left], more + TRIM - was["end trim"]) or (b[fits] == "fits") != (b[left] >= -0.00001):
+        BAD += 1
+        print("  stick %s: used %s became %s, left %s became %s, %s" % (a[0], a[used], b[used], a[left], b[left], b[fits]))
+    over += b[fits] != "fits"
+summary = [{r[0]: r[1] for r in book["Summary"].iter_rows(min_row=2, values_only=True)} for book in (stored, changed)]
+if not prices or not same(summary[0]["Cost"] * TIMES, summary[1]["Cost"]) or summary[1]["Sticks that no longer fit"] != over or not over:
+    BAD += 1
+    print("  cost %s became %s; %s sticks of %d" % (summary[0].get("Cost"), summary[1].get("Cost"), summary[1].get("Sticks that no longer fit"), over))
+print("kerf %s, end trim %s, prices twice: %d sticks, %d no longer fit, cost %.2f became %.2f" % (KERF, TRIM, sticks, over, summary[0]["Cost"], summary[1]["Cost"]))
 subprocess.run(["rm", "-rf", WORK])
 sys.exit(1 if BAD else 0)

@@ -46,6 +46,7 @@ type Layout struct {
 	PrintCols int       // so many columns are printed; 0 for all
 	PagesWide int       // sheets of paper side by side; 0 for one
 	KeyCols   int       // columns repeated on each of them
+	OnePage   bool      // all of it on one sheet of paper
 	Landscape bool
 	A4        bool   // else letter
 	Header    string // printed at the head of every page

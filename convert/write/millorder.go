@@ -20,7 +20,7 @@ func millOrder(in Input) *page {
 		p.add(c)
 	}
 	p.worked(col("Planned", 9))
-	p.wide, p.csv = true, true
+	p.wide, p.csv, p.onePage = true, true, true
 	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
 	measured := "Board feet: thickness under 1 in counts as 1 in."
 	if in.Result.Rules.Stock.Hardwood {

@@ -41,6 +41,7 @@ type page struct {
 	empty   string        // what it says where it has no rows
 	csv     bool          // goes out as a text file too, under its own name
 	wide    bool          // printed across the paper
+	onePage bool          // printed on one sheet of paper, however long
 	hidden  bool
 	prints  int // so many columns are printed; 0 for all
 	keys    int // the first columns, repeated where the others take several papers
@@ -151,7 +152,7 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 		widths = append(widths, c.width)
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
-		PrintCols: p.prints, PagesWide: p.papers(), KeyCols: p.keys, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
+		PrintCols: p.prints, PagesWide: p.papers(), KeyCols: p.keys, OnePage: p.onePage, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}
 	if s.Hidden {
 		s.Out.PrintCols = 0 // a sheet with an area to print is printed, hidden or not
 	}

@@ -227,6 +227,9 @@ func (w writer) setUp(s *sheet.Sheet, cols int) error {
 	if out.Landscape {
 		across = "landscape"
 	}
+	if out.OnePage {
+		tall = 1
+	}
 	if out.PagesWide > 1 {
 		wide = out.PagesWide
 	}

@@ -105,10 +105,19 @@ func (p *page) worked(cols ...column) {
 // line is one line of the table.
 func (p *page) line(cells ...sheet.Cell) { p.rows = append(p.rows, cells) }
 
-// lines is lines of the table that are made when they are written, which may be
-// more than once. What makes them may ask the page for here and at, and changes
-// nothing.
+// few is how many rows of a page are made at once: beyond them lines are made as
+// they are written, twice over, and never held all together.
+var few = 3000
+
+// lines is lines of the table that may be made when they are written. What makes
+// them may ask the page for here and at, and changes nothing.
 func (p *page) lines(count int, make func(p *page, i int) []sheet.Cell) {
+	if p.next()+count <= few {
+		for i := range count {
+			p.line(make(p, i)...)
+		}
+		return
+	}
 	first := p.next()
 	p.later = append(p.later, sheet.Later{Row: first + 1, Count: count, Make: func(i int) []sheet.Cell {
 		making := *p

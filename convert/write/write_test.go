@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"strakebook/calc"
 	"strakebook/convert"
 	"strakebook/convert/read"
@@ -131,5 +133,22 @@ func TestTables(t *testing.T) {
 		if !slices.Contains(names, want) {
 			t.Errorf("no table %s among %q", want, names)
 		}
+	}
+}
+
+// Lines made as they are written are those that are made at once.
+func TestLaterLines(t *testing.T) {
+	in := demo("share slanted cuts=no")
+	atOnce, _ := write.Book(in)
+	undo := write.MakeLater()
+	defer undo()
+	later, _ := write.Book(in)
+	for i, s := range atOnce.Sheets {
+		if d := cmp.Diff(wholly(s), wholly(later.Sheets[i])); d != "" {
+			t.Errorf("%s: %s", s.Name, d)
+		}
+	}
+	if rows := later.Sheets[slices.IndexFunc(later.Sheets, func(s *sheet.Sheet) bool { return s.Name == "Cut list" })].Rows; rows[1] != nil {
+		t.Error("the cut list was made at once")
 	}
 }

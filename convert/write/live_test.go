@@ -5,6 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
+	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
 )
@@ -51,6 +54,46 @@ func TestFormulasNameCellsThatAreThere(t *testing.T) {
 		}
 		if formulas == 0 {
 			t.Error("no formulas")
+		}
+	}
+}
+
+// The settings in boxes are those that formulas follow, all of them and no other.
+func TestSettingsInBoxesAreFollowed(t *testing.T) {
+	unlike := demo()
+	for i := range unlike.Result.Runs {
+		unlike.Result.Runs[i].Strake.Slope = source.Reading[float64]{}
+	}
+	for _, in := range []write.Input{demo(), unlike} {
+		taken, boxed := map[string]bool{}, map[string]bool{}
+		book, _ := write.Book(in)
+		followed(book, taken, boxed)
+		if d := cmp.Diff(taken, boxed); d != "" || len(taken) < 16 {
+			t.Errorf("followed, and in boxes: %s", d)
+		}
+	}
+}
+
+// followed adds the settings that a book's formulas take, and those in boxes.
+func followed(book *sheet.Book, taken, boxed map[string]bool) {
+	inBox := map[int]bool{}
+	for _, s := range book.Sheets {
+		for r, row := range s.Each() {
+			for c, cell := range row {
+				for _, name := range ourNames.FindAllString(cell.Formula, -1) {
+					if strings.Contains(name, "_set_") {
+						taken[name] = true
+					}
+				}
+				if s.Name == "Settings" && c == 1 && cell.Style == sheet.Input {
+					inBox[r] = true
+				}
+			}
+		}
+	}
+	for _, n := range book.Names {
+		if n.Sheet == "Settings" && strings.Contains(n.Name, "_set_") && inBox[n.Range.Top] {
+			boxed[n.Name] = true
 		}
 	}
 }

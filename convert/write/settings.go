@@ -2,14 +2,21 @@ package write
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"strakebook/calc"
 	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
 	"strakebook/calc/setting"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
+
+// followed is the settings that the formulas of the new book follow, but for the
+// slopes, which a yard may have by strake.
+var followed = []string{"scarf nib", "fence difference", "saw faired bevels", "saw readout", "batten thickness", "saw offset", "spare depth", "face up",
+	"rip kerf", "cross-cut kerf", "end trim", "dressing allowance", "edge allowance", "spares", "hardwood measure", "glue spread"}
 
 // settings is every rule with its value, unit, meaning, default and source, and
 // after them the prices. Their values are named, for formulas to take.
@@ -17,13 +24,15 @@ func settings(in Input) *page {
 	u := in.units()
 	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Meaning", 54), col("Source", 40))
 	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
-	p.note("Where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: change the value on a sheet of your own headed Setting, Value.")
+	p.note("The other settings, where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: write the value on a sheet of your own headed Setting, Value.")
 	now, was := in.Result.Rules, calc.DefaultRules()
 	defaults := was.Settings()
 	for i, s := range now.Settings() {
 		value, unit := settingCell(s, u)
 		common, _ := settingCell(defaults[i], u)
-		value.Style, value.Link = sheet.Input, ""
+		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) {
+			value.Style = sheet.Input
+		}
 		p.name(set(s.Name), "Value")
 		if list := s.Words(); list != nil {
 			at := sheet.Range{Top: len(p.rows) + 2, Left: 2, Bottom: len(p.rows) + 2, Right: 2}
@@ -42,6 +51,12 @@ func settings(in Input) *page {
 		}
 	}
 	return p
+}
+
+// slopeFollowed says that a setting is a slope that a row of the Scarfs sheet
+// follows.
+func (in Input) slopeFollowed(name string) bool {
+	return slices.ContainsFunc(in.Result.Scarfs, func(r scarf.Row) bool { return in.slopeFrom(r) == set(name) })
 }
 
 // settingCell is a setting's value: a figure where it is one, in millimetres where

@@ -40,9 +40,7 @@ func skins(in Input, p, list *page) {
 			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
 		}
 		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
-		if in.Result.Rules.Stock.Spread > 0 {
-			p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words("in the measure of the glue spread that is set: "+of))
-		}
+		p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words("by the glue spread on the Settings sheet, a square foot in its own measure; nought where none is set"))
 	}
 }
 

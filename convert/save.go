@@ -54,9 +54,7 @@ func (d *Done) Save(to Target) (string, error) {
 	}
 	for _, b := range d.Books[1:] {
 		for _, s := range values(b.Theirs(), nil, a4) {
-			for n := 2; has(ours.Sheets, first.Theirs(), s.Name); n++ {
-				s.Name = fmt.Sprintf("%.24s (%d)", s.Name, n)
-			}
+			s.Name = numbered(s.Name, func(name string) bool { return has(ours.Sheets, first.Theirs(), name) })
 			ours.Sheets = append(ours.Sheets, s)
 		}
 	}
@@ -77,6 +75,15 @@ func (d *Done) Save(to Target) (string, error) {
 	return path, nil
 }
 
+// numbered is a name that is not taken: itself, or with a number behind it.
+func numbered(name string, taken func(string) bool) string {
+	free := name
+	for n := 2; taken(free); n++ {
+		free = fmt.Sprintf("%.24s (%d)", name, n)
+	}
+	return free
+}
+
 func has(ours, theirs []*sheet.Sheet, name string) bool {
 	for _, s := range append(append([]*sheet.Sheet{}, ours...), theirs...) {
 		if strings.EqualFold(s.Name, name) {
@@ -90,7 +97,7 @@ func has(ours, theirs []*sheet.Sheet, name string) bool {
 func values(sheets []*sheet.Sheet, marks []sheet.Mark, a4 bool) []*sheet.Sheet {
 	var all []*sheet.Sheet
 	for _, s := range sheets {
-		c := &sheet.Sheet{Name: sheetName(s.Name), Merged: s.Merged, Out: sheet.Layout{A4: a4}}
+		c := &sheet.Sheet{Name: s.Name, Merged: s.Merged, Out: sheet.Layout{A4: a4}}
 		for r, row := range s.Rows {
 			for col, cell := range row {
 				cell.Formula = ""
@@ -109,20 +116,6 @@ func values(sheets []*sheet.Sheet, marks []sheet.Mark, a4 bool) []*sheet.Sheet {
 		all = append(all, c)
 	}
 	return all
-}
-
-// sheetName is a name a sheet may bear: 31 letters, none of the forbidden ones.
-func sheetName(name string) string {
-	name = strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`[]:*?/\`, r) {
-			return ' '
-		}
-		return r
-	}, name)
-	if r := []rune(name); len(r) > 31 {
-		name = string(r[:31])
-	}
-	return strings.Trim(name, "' ")
 }
 
 // target is where the new book goes, refused where it would lie over another.

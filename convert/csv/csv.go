@@ -52,7 +52,7 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 		return refuse(err.Error(), "close it, write two of them for an inch mark inside quotation marks, and write ditto marks out as words")
 	}
 	base := filepath.Base(name)
-	s := &sheet.Sheet{Name: strings.TrimSuffix(base, filepath.Ext(base))}
+	s := &sheet.Sheet{Name: sheet.LegalName(strings.TrimSuffix(base, filepath.Ext(base)))}
 	remarks(rows, comma)
 	way := commasOf(rows, comma)
 	for r, row := range rows {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode/utf16"
 )
 
 // mostName is how many letters a sheet's name may have.
@@ -23,6 +24,30 @@ func FreeName(taken []string, want string) string {
 		}
 		kept := []rune(want)
 		name = strings.TrimRight(string(kept[:min(len(kept), mostName-len(mark))]), " '") + mark
+	}
+	return name
+}
+
+// LegalName is the nearest to a name that a sheet may bear: no more than 31
+// letters, as spreadsheets count them, none of those that are forbidden, and not
+// the one that they keep for themselves.
+func LegalName(name string) string {
+	name = strings.Map(func(r rune) rune {
+		if r < ' ' || strings.ContainsRune(`[]:*?/\`, r) {
+			return ' '
+		}
+		return r
+	}, strings.ToValidUTF8(name, " "))
+	name = strings.Trim(strings.Join(strings.Fields(name), " "), "' ")
+	for len(utf16.Encode([]rune(name))) > mostName {
+		r := []rune(name)
+		name = strings.Trim(string(r[:len(r)-1]), "' ")
+	}
+	switch {
+	case name == "":
+		return "Sheet"
+	case strings.EqualFold(name, "History"): // from memory
+		return name + " 1"
 	}
 	return name
 }

@@ -156,9 +156,10 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 	yard := in.Result.Rules.Yard
 	s := &sheet.Sheet{Name: p.called, Hidden: p.hidden || len(p.rows) == 0 && p.called != "Warnings"} // of what there is nothing the Summary tells
 	var widths []float64
+	wider := p.stretch()
 	for i, c := range p.cols {
 		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
-		widths = append(widths, c.width)
+		widths = append(widths, c.width*wider)
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,
 		PrintCols: p.prints, PagesWide: p.papers(), KeyCols: p.keys, OnePage: p.onePage, Header: headed(yard.Job, p.title), Footer: strings.TrimSpace(yard.Job + "  " + yard.Date)}

@@ -1,6 +1,11 @@
 package write
 
-import "math"
+import (
+	"math"
+	"slices"
+
+	"strakebook/convert/sheet"
+)
 
 // downPaper is how many letters go across a sheet of paper held upright.
 const downPaper = 95
@@ -44,4 +49,43 @@ func across(cols []column) float64 {
 		sum += c.width
 	}
 	return sum
+}
+
+// Of a sheet of letter paper held upright, in points: what is printed across and
+// down, and how high a line, a title and the headings are.
+const printWide, printHigh, lineHigh, titleHigh, headHigh = 540.0, 615.0, 12.75, 30.0, 42.0
+
+// mostStretch is how far columns are widened for a card to come on one paper.
+const mostStretch = 1.3
+
+// stretch is by how much the columns are widened, and so the print made smaller,
+// for the longest of a page's cards to come on one paper rather than leave a few
+// lines for the next.
+func (p *page) stretch() float64 {
+	if len(p.breaks) == 0 || p.wide {
+		return 1
+	}
+	longest, high := 0.0, headHigh
+	for i, row := range p.rows {
+		if slices.Contains(p.breaks, i+1) {
+			longest, high = max(longest, high), headHigh
+		}
+		high += lineHigh
+		for _, c := range row {
+			if c.Style == sheet.Title || c.Style == sheet.Large {
+				high += titleHigh - lineHigh
+				break
+			}
+		}
+	}
+	longest = max(longest, high)
+	wide := 0.0
+	for _, c := range p.printed() {
+		wide += (7*c.width + 5) * 0.75
+	}
+	over := longest * min(1, printWide/wide) / printHigh
+	if over <= 1 || over > mostStretch {
+		return 1
+	}
+	return over
 }

@@ -40,7 +40,11 @@ func skins(in Input, p, list *page) {
 			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
 		}
 		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
-		p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words("by the glue spread on the Settings sheet, a square foot in its own measure; nought where none is set"))
+		spread := "by the glue spread on the Settings sheet, in its own measure"
+		if in.Result.Rules.Stock.Spread == 0 {
+			spread = "no glue spread is set on the Settings sheet"
+		}
+		p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words(spread))
 	}
 }
 

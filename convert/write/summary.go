@@ -44,7 +44,7 @@ func Lines(in Input) [][2]string {
 // summary is the few figures that matter, what to look at first, and which of the
 // other sheets hold nothing.
 func summary(in Input, others []*page, list, sticks *page) *page {
-	p := table("Summary", "summary", col("What", 26), col("Figure", 18), col("Particulars", 62))
+	p := table("Summary", "summary", col("What", 25), col("Figure", 16), col("Particulars", 53))
 	for _, l := range Lines(in) {
 		p.line(text(l[0]), sheet.Cell{}, words(l[1]))
 	}

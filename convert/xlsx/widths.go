@@ -103,12 +103,12 @@ func lines(text string, width float64) int {
 	for _, part := range strings.Split(text, "\n") {
 		n, used = n+1, 0
 		for _, word := range strings.Fields(part) {
-			w := 0.85 * float64(len([]rune(word))) // words are narrower than as many noughts
-			if used > 0 && used+0.5+w > width-1 {
+			w := 0.9 * float64(len([]rune(word))) // words are narrower than as many noughts
+			if used > 0 && used+0.6+w > width-1 {
 				n, used = n+1, 0
 			}
 			n += int(w / width) // a word longer than the line is broken
-			used += 0.5 + w
+			used += 0.6 + w
 		}
 	}
 	return n

@@ -56,7 +56,7 @@ func across(cols []column) float64 {
 const printWide, printHigh, lineHigh, titleHigh, headHigh = 540.0, 615.0, 12.75, 30.0, 42.0
 
 // mostStretch is how far columns are widened for a card to come on one paper.
-const mostStretch = 1.3
+const mostStretch = 1.45
 
 // stretch is by how much the columns are widened, and so the print made smaller,
 // for the longest of a page's cards to come on one paper rather than leave a few

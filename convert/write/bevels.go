@@ -14,14 +14,14 @@ import (
 // is called out stands first and large, what it comes from beside it, unprinted.
 func bevels(in Input) *page {
 	u, r := in.units(), in.Result.Rules.Bevel
-	p := table("Bevels", "bevels to saw", col("Strake", 9), col("Station", 13), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
+	p := table("Bevels", "bevels to saw", col("Strake", 9), col("Side", 11), col("Edge", 8), col("Station", 11), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
 		col("Batten, "+unit(u), 11), col("Set out, "+unit(u), 11), col("Read, degrees", 10), col("Note", 26))
 	at := []column{}
 	if u == measure.StyleFeet {
-		p.cols[2].key = "At text"
+		p.cols[p.index("At")-1].key = "At text"
 		at = append(at, col("At, in", 10))
 	}
-	p.worked(append(at, col("Side", 11), col("Edge", 9), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
+	p.worked(append(at, col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide = true, false
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
@@ -62,7 +62,7 @@ func card(in Input, p *page, s bevel.Schedule) {
 		blade := livef(small(s.Depth, u), "(%s+%s)/COS(RADIANS(%s))+%s", p.at("Thickness", first), set("batten thickness"), steepest, set("spare depth"))
 		parallel := number(float64(s.Parallel), sheet.Degrees)
 		parallel.Formula = p.at("Parallel", first)
-		p.aside(text("Blade, "+unit(u)), blade, text("Parallel, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
+		p.aside(text("Blade, "+unit(u)), blade, sheet.Cell{}, sheet.Cell{}, text("Parallel, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
 	} else {
 		p.aside(text("Thickness and width of the plank are not known: no batten."))
 	}
@@ -106,9 +106,9 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	station := text(m.Station)
 	station.Style = sheet.Called
 	batten, out, width, faces, thick, parallel := battens(in, p, s, m, first, last)
-	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m)))
+	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m)))
 	row = append(row, figures...)
-	return append(row, text(s.Side.String()), text(s.Edge.String()), number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
+	return append(row, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
 		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel)
 }
 

@@ -30,7 +30,7 @@ func (w *widths) row(s *sheet.Sheet, r int, cells []sheet.Cell) {
 		case c.Style == sheet.Entry:
 			letters += 2
 		case c.Style == sheet.Called && c.Kind == sheet.Text:
-			letters = 2.1*letters + 1
+			letters = 2.1*letters + 3
 		case c.Style == sheet.Plain && s.Out.Widths == nil:
 			letters += 2
 		default:

@@ -3,6 +3,7 @@ package measure
 import (
 	"regexp"
 	"strings"
+	"unicode"
 )
 
 // folding turns the marks that typewriters, phones and spreadsheets put for
@@ -30,13 +31,20 @@ var level = strings.NewReplacer(
 	"₀", "0", "₁", "1", "₂", "2", "₃", "3", "₄", "4", "₅", "5", "₆", "6", "₇", "7", "₈", "8", "₉", "9",
 )
 
+// toFold says that a letter is one that may be folded: most texts hold none.
+func toFold(r rune) bool { return r > unicode.MaxASCII || r == '`' }
+
 // Fold is the text with its marks made plain and its spaces single: what every
 // reader of a notation starts from. Folding twice changes nothing more.
 func Fold(text string) string {
-	t := raised.ReplaceAllStringFunc(text, func(fraction string) string {
-		return " " + level.Replace(strings.NewReplacer("⁄", "/", "∕", "/", "／", "/").Replace(fraction))
-	})
-	t = strings.ReplaceAll(folding.Replace(t), "''", `"`)
+	t := text
+	if strings.ContainsFunc(t, toFold) {
+		t = raised.ReplaceAllStringFunc(t, func(fraction string) string {
+			return " " + level.Replace(strings.NewReplacer("⁄", "/", "∕", "/", "／", "/").Replace(fraction))
+		})
+		t = folding.Replace(t)
+	}
+	t = strings.ReplaceAll(t, "''", `"`)
 	return strings.Join(strings.Fields(t), " ")
 }
 

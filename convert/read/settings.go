@@ -133,9 +133,9 @@ func (r *reader) apply() {
 // applyOne sets one rule from a book. A bare number that is to be a length needs
 // a unit: beside it, in it, or that of bare numbers; fractions are of inches.
 func (r *reader) applyOne(g givenSetting) error {
-	unit := g.unit
+	unit, name := g.unit, settingName(g.name)
 	for _, s := range r.rules.Settings() {
-		if settingName(s.Name) != settingName(g.name) || s.Value.Unit() != "in" || strings.TrimSpace(unit) != "" {
+		if settingName(s.Name) != name || s.Value.Unit() != "in" || strings.TrimSpace(unit) != "" {
 			continue
 		}
 		n := measure.Notations(g.value)
@@ -185,10 +185,11 @@ func Apply(all []setting.Setting, name, value, unit string) error {
 	want := settingName(name)
 	nearest, least := "", max(2, len(want)/3+1)
 	for _, s := range all {
-		if settingName(s.Name) == want {
+		has := settingName(s.Name)
+		if has == want {
 			return s.SetIn(value, unit)
 		}
-		if d := distance(want, settingName(s.Name)); d < least {
+		if d := distance(want, has); d < least {
 			nearest, least = s.Name, d
 		}
 	}
@@ -196,8 +197,10 @@ func Apply(all []setting.Setting, name, value, unit string) error {
 }
 
 func settingName(name string) string {
-	return strings.Join(strings.Fields(strings.ToLower(strings.NewReplacer("_", " ", "-", " ", ":", " ").Replace(measure.Fold(name)))), " ")
+	return strings.Join(strings.Fields(strings.ToLower(unjoined.Replace(measure.Fold(name)))), " ")
 }
+
+var unjoined = strings.NewReplacer("_", " ", "-", " ", ":", " ")
 
 // unitMark is a unit as it is written after a number.
 func unitMark(u measure.Unit) string {

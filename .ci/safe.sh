@@ -10,6 +10,7 @@ trap 'rm -rf "$work"' EXIT
 cd "$work"
 "$program" cut --demo --quiet >/dev/null
 cp "demo cut list.xlsx" new.xlsx
+cp demo.xlsx untouched.xlsx
 echo "the book that was there" > old.xlsx
 start=$(date +%s%N)
 "$program" cut demo.xlsx -o took.xlsx --quiet >/dev/null
@@ -32,6 +33,7 @@ for i in $(seq 1 "${RUNS:-100}"); do
   sha256sum < same.xlsx
 done | sort | uniq -c | tee digests
 test "$(wc -l < digests)" = 1
+cmp demo.xlsx untouched.xlsx
 # A full disk and a folder gone.
 if mkdir small && mount -t tmpfs -o size=64k none small 2>/dev/null; then
   if "$program" cut demo.xlsx -o small/out.xlsx --quiet >/dev/null 2>told; then echo "written on a full disk"; umount small; exit 1; fi

@@ -16,7 +16,7 @@ func curves(in Input, cards *page) *page {
 	p := table("Bevel curves", "bevel curves", col("Plank", 16), col("Drawing", 84))
 	p.wide = false
 	p.empty = "No bevels to draw."
-	p.note("Dots: as read. Dashes: faired. Thick: what is set. All planks are drawn to one scale of degrees; readings beyond it are not shown.")
+	p.note("Diamonds: as read. Dashes: faired. Line: what is set. All planks are drawn to one scale of degrees; readings beyond it are not shown.")
 	if n := len(in.Result.Bevels); n > mostCurves {
 		p.note(fmt.Sprintf("The first %d of %d planks are drawn.", mostCurves, n))
 	}
@@ -36,7 +36,7 @@ func curves(in Input, cards *page) *page {
 		for _, l := range []struct {
 			name, key string
 			pen       sheet.Pen
-		}{{"set", "Set", sheet.Heavy}, {"faired", "Faired", sheet.Dashed}, {"read", "Read", sheet.Dots}} {
+		}{{"set", "Set", sheet.Solid}, {"faired", "Faired", sheet.Dashed}, {"read", "Read", sheet.Dots}} {
 			c.Lines = append(c.Lines, cards.drawn(l.name, l.pen, "At", l.key, marks.Top, marks.Bottom))
 		}
 		p.draw(picture{name: name, shows: fmt.Sprintf("%s edge, from station %s aft to %s", s.Edge, s.From, s.To), chart: c})

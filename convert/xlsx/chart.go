@@ -130,7 +130,7 @@ var pens = map[sheet.Pen]struct {
 	sheet.Heavy:   {width: 2.5, colour: "000000"},
 	sheet.Dashed:  {width: 1, colour: "3F3F3F", dash: "dash"},
 	sheet.Grey:    {width: 0.5, colour: "A6A6A6"},
-	sheet.Dots:    {colour: "000000", mark: "circle", size: 4},
+	sheet.Dots:    {colour: "000000", mark: "diamond", size: 6}, // to be seen upon a line
 	sheet.Crosses: {colour: "000000", mark: "x", size: 9},
 }
 

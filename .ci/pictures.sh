@@ -23,7 +23,8 @@ picture() {
 }
 picture "Pictures" body-plan 78
 picture "Cut list" cut-list 45
-picture "Bevels.*" bevels 45
+picture "Bevels.*" bevels 50
+picture "Bevel curves" bevel-curves 62
 picture "Stock" stock 45
 picture "Warnings" warnings 60
 ls -l "$to"

@@ -101,3 +101,20 @@ func TestReadmeCommands(t *testing.T) {
 		}
 	}
 }
+
+// The pictures that README shows are there, and small.
+func TestReadmePictures(t *testing.T) {
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	shown := regexp.MustCompile(`\]\((testdata/[^)]+\.png)\)`).FindAllStringSubmatch(string(readme), -1)
+	for _, m := range shown {
+		if info, err := os.Stat(filepath.Join("../..", m[1])); err != nil || info.Size() > 150_000 {
+			t.Errorf("%s: %v, or larger than 150 kB", m[1], err)
+		}
+	}
+	if len(shown) < 4 {
+		t.Errorf("%d pictures", len(shown))
+	}
+}

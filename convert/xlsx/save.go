@@ -3,8 +3,11 @@ package xlsx
 import (
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
+	"sync"
 
 	"github.com/xuri/excelize/v2"
 
@@ -115,6 +118,12 @@ func Quote(name string) string { return "'" + strings.ReplaceAll(name, "'", "''"
 // and write again every one of the builder's. It returns the names of our sheets'
 // parts, which the library numbers as it does the sheets.
 func arrange(f *excelize.File, ours *sheet.Book, theirs []string) ([]string, error) {
+	held := len(theirs) > 0
+	if held { // a sheet that is none, so that the library numbers ours past every part there is
+		none := f.WorkBook.Sheets.Sheet[0]
+		none.Name, none.SheetID = "\x00", lastPart(f)
+		f.WorkBook.Sheets.Sheet = append(f.WorkBook.Sheets.Sheet, none)
+	}
 	for i, s := range ours.Sheets {
 		if len(theirs) == 0 && i == 0 {
 			if err := f.SetSheetName(f.GetSheetName(0), s.Name); err != nil {
@@ -130,6 +139,9 @@ func arrange(f *excelize.File, ours *sheet.Book, theirs []string) ([]string, err
 		}
 	}
 	all := f.WorkBook.Sheets.Sheet
+	if held {
+		all = slices.Delete(all, len(theirs), len(theirs)+1)
+	}
 	var parts []string
 	for _, s := range all[len(theirs):] {
 		parts = append(parts, fmt.Sprintf("xl/worksheets/sheet%d.xml", s.SheetID))
@@ -152,4 +164,21 @@ func arrange(f *excelize.File, ours *sheet.Book, theirs []string) ([]string, err
 		}
 	}
 	return parts, nil
+}
+
+var sheetParts = regexp.MustCompile(`(?i)^/?xl/worksheets/sheet(\d+)\.xml$`)
+
+// lastPart is the highest number that a sheet's part bears.
+func lastPart(f *excelize.File) int {
+	last := 0
+	for _, parts := range []*sync.Map{&f.Pkg, &f.Sheet} {
+		parts.Range(func(name, _ any) bool {
+			if m := sheetParts.FindStringSubmatch(name.(string)); m != nil {
+				n, _ := strconv.Atoi(m[1])
+				last = max(last, n)
+			}
+			return true
+		})
+	}
+	return last
 }

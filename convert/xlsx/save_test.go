@@ -144,3 +144,56 @@ func TestNotesAreNotDoubled(t *testing.T) {
 		t.Errorf("two notes have these shapes: %s", shapes)
 	}
 }
+
+// A sheet whose part bears a number that the library would give to a sheet of ours
+// keeps its part.
+func TestPartsOfAnyNumberAreKept(t *testing.T) {
+	from := builders(t)
+	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	a, err := unpack("", z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const was, is = "sheet2.xml", "sheet4.xml"
+	for _, name := range a.names {
+		a.parts[name] = bytes.ReplaceAll(a.parts[name], []byte(was), []byte(is))
+	}
+	a.names = append(a.names, "xl/worksheets/"+is)
+	a.parts["xl/worksheets/"+is] = a.parts["xl/worksheets/"+was]
+	a.drop("xl/worksheets/" + was)
+	packed, err := a.pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	ours := &sheet.Book{}
+	for _, name := range []string{"One", "Two", "Three"} {
+		s := &sheet.Sheet{Name: name}
+		s.Set(1, 1, sheet.Cell{Kind: sheet.Text, Text: "of " + name})
+		ours.Sheets = append(ours.Sheets, s)
+	}
+	path := filepath.Join(t.TempDir(), "out.xlsx")
+	if err := Save(path, false, ours, packed, nil); err != nil {
+		t.Fatal(err)
+	}
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	book, err := Read(path, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var names []string
+	for _, s := range book.Sheets {
+		names = append(names, s.Name)
+		if text := s.At(1, 1).Text; s.Name != "Sheet1" && s.Name != "Other" && text != "of "+s.Name {
+			t.Errorf("%s holds %q", s.Name, text)
+		}
+	}
+	if other := book.Sheets[len(book.Sheets)-1]; other.Name != "Other" || other.At(1, 1).Formula != "Sheet1!B2*2" {
+		t.Errorf("of %q the last holds %+v", names, other.At(1, 1))
+	}
+}

@@ -2,6 +2,7 @@ package write_test
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -61,6 +62,7 @@ func TestFormulasNameCellsThatAreThere(t *testing.T) {
 // The settings in boxes are those that formulas follow, all of them and no other.
 func TestSettingsInBoxesAreFollowed(t *testing.T) {
 	unlike := demo()
+	unlike.Result.Runs = slices.Clone(unlike.Result.Runs)
 	for i := range unlike.Result.Runs {
 		unlike.Result.Runs[i].Strake.Slope = source.Reading[float64]{}
 	}

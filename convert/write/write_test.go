@@ -3,6 +3,7 @@ package write_test
 import (
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -28,8 +29,16 @@ func worked(b *sheet.Book, set ...string) write.Input {
 	return in
 }
 
-// demo is the demo yard worked out.
-func demo(set ...string) write.Input { return worked(convert.Demo(), set...) }
+// demo is the demo yard worked out. As it is, it is worked out once, and shared: a
+// test that changes it changes a copy.
+func demo(set ...string) write.Input {
+	if len(set) == 0 {
+		return demoYard()
+	}
+	return worked(convert.Demo(), set...)
+}
+
+var demoYard = sync.OnceValue(func() write.Input { return worked(convert.Demo()) })
 
 // bare is a yard of nothing but two strakes.
 func bare(set ...string) write.Input {
@@ -138,7 +147,7 @@ func TestTables(t *testing.T) {
 
 // Lines made as they are written are those that are made at once.
 func TestLaterLines(t *testing.T) {
-	in := demo("share slanted cuts=no")
+	in := demo()
 	atOnce, _ := write.Book(in)
 	undo := write.MakeLater()
 	defer undo()

@@ -14,13 +14,13 @@ func warnings(in Input) *page {
 	p := table("Warnings", "warnings", col("No.", 5), col("How bad", 9), col("Where", 14), col("What", 38), col("Reads", 12), col("Suggests", 23), col("What to do", 34), col("Decision", 14), col("Code", 17))
 	p.csv = true
 	p.empty = "Nothing was found."
-	p.note("Where links to the marked cell. In Decision write take for the first thing suggested, or a value of your own, and hand this book back.")
+	p.note("Where links to the marked cell. In Decision write take for the first thing suggested, keep to let the figure stand, or a value of your own, and hand this book back.")
 	for i, f := range in.Findings {
 		where := in.linked(text(f.Cell.String()), f.Cell)
 		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), sheet.Cell{Style: sheet.Input}, words(f.Code))
 	}
 	if n := len(p.rows); n > 0 {
-		p.drop = []sheet.DropDown{{Range: sheet.Range{Top: 2, Left: 8, Bottom: 1 + n, Right: 8}, Words: []string{"take"}}}
+		p.drop = []sheet.DropDown{{Range: sheet.Range{Top: 2, Left: 8, Bottom: 1 + n, Right: 8}, Words: []string{"take", "keep"}}}
 	}
 	return p
 }

@@ -47,25 +47,35 @@ func (s stick) marks(in Input) []string {
 	return all
 }
 
-// scale is how much of a stick one letter of its drawing stands for.
-func scale(u measure.Style) (float64, measure.Length) {
-	if u == measure.StyleMM {
-		return 100, 100 * measure.Millimetre
+// mostOfStick is how many letters of a drawing go into its column.
+const mostOfStick = 61
+
+// scale is how much of a stick one letter of its drawing stands for, in inches or
+// millimetres: as little as lets the longest board into the column.
+func (in Input) scale() (each float64, of measure.Length) {
+	each, step, unit := 4.0, 2.0, measure.Inch
+	if in.units() == measure.StyleMM {
+		each, step, unit = 100, 50, measure.Millimetre
 	}
-	return 4, 4 * measure.Inch
+	longest := measure.Length(0)
+	for _, b := range in.Job.Rack {
+		longest = max(longest, b.Length.Value)
+	}
+	for float64(longest) > mostOfStick*each*float64(unit) {
+		each += step
+	}
+	return each, measure.Length(each * float64(unit))
 }
 
-func scaleWords(u measure.Style) string {
-	if u == measure.StyleMM {
-		return "a letter 100 mm"
-	}
-	return "a letter 4 in"
+func (in Input) scaleWords() string {
+	each, _ := in.scale()
+	return fmt.Sprintf("a letter %v %s", each, unit(in.units()))
 }
 
 // drawn is a stick drawn to scale: each piece its length in letters with its mark
 // at the fore end, a bar at each cut, dots for what is left.
 func (s stick) drawn(in Input, p, list *page) sheet.Cell {
-	each, of := scale(in.units())
+	each, of := in.scale()
 	letters := func(l measure.Length) int { return int(math.Round(float64(l) / float64(of))) }
 	shown, formula := "|", `"|"`
 	for _, k := range s.on {
@@ -84,7 +94,7 @@ func (s stick) drawn(in Input, p, list *page) sheet.Cell {
 // standing is a stick drawn piece by piece where each lies on its board, the bad
 // stretches crossed out; it follows nothing.
 func (s stick) standing(in Input, c stock.Cut) sheet.Cell {
-	_, of := scale(in.units())
+	_, of := in.scale()
 	at := func(l measure.Length) int { return int(math.Round(float64(l) / float64(of))) }
 	line := []rune(strings.Repeat(".", max(1, at(c.Board.Length.Value))))
 	lay := func(from, to measure.Length, with string) {

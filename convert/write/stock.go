@@ -29,7 +29,7 @@ func (in Input) sticks() []int {
 func boards(in Input, list *page) *page {
 	u := in.units()
 	p := table("Stock", "boards and what is cut from them", col("Stick", 7), col("Board", 11), col("Lane", 8), col("Species", 13), col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 8),
-		col("Length, "+longUnit(u), 11), col("Drawn to scale, "+scaleWords(u), 60), col("Used, "+longUnit(u), 11), col("Left, "+longUnit(u), 11), col("Still fits", 9), col("Board feet", 9), col("Cost", 9))
+		col("Length, "+longUnit(u), 11), col("Drawn to scale, "+in.scaleWords(), 64), col("Used, "+longUnit(u), 11), col("Left, "+longUnit(u), 11), col("Still fits", 9), col("Board feet", 9), col("Cost", 9))
 	if u == measure.StyleFeet {
 		for _, key := range []string{"Length", "Used", "Left"} {
 			p.cols[p.index(key)-1].key += " text"

@@ -47,6 +47,7 @@ func (r *reader) bevels(t *stationTable) {
 		r.beyond(t, row, &s)
 		b.Seams = append(b.Seams, s)
 	}
+	r.pointedBevels(t.page, &b)
 	b.Resolution = step(readings)
 	table := t.found("bevels", decision{})
 	table.Stations, table.Lines, table.Digest = len(b.Stations), len(b.Seams), digest
@@ -63,7 +64,7 @@ func (r *reader) gaugeOfGuide(book bevel.Gauge) bevel.Gauge {
 		return book
 	}
 	for g := bevel.OffSquare; g <= bevel.OnOutside; g++ {
-		if plainWords(r.now.Notation) == plainWords(g.String()) {
+		if first, _, _ := strings.Cut(r.now.Notation, ";"); plainWords(first) == plainWords(g.String()) {
 			return g
 		}
 	}

@@ -95,7 +95,7 @@ func unreadFields(g sheet.GuideRow) []field {
 	see("range", g.Range, "a block of cells such as B3:W14", isRange)
 	see("stations", g.Stations, "across, down or how many there are", slices.Contains([]string{"across", "down"}, plainWords(g.Stations)) || strings.Trim(g.Stations, "0123456789 ") == "")
 	see("unit", g.Unit, "feet, inches, mm, cm, m, fractions or degrees", isUnits(g.Unit))
-	see("notation", g.Notation, "feet-inches-eighths, old print, feet and inches, inches and fractions or decimal", isNotation)
+	see("notation", g.Notation, "feet-inches-eighths, old print, feet and inches, inches and fractions, decimal or degrees and minutes", isNotation)
 	see("skip", g.Skip, "yes or no", skips(g) || slices.Contains([]string{"no", "n", "false", "0"}, plainWords(g.Skip)))
 	return all
 }
@@ -119,6 +119,18 @@ func isUnits(unit string) bool {
 
 // guideGauge says that a guide's notation is one of the ways bevels are read.
 func guideGauge(notation string) bool {
+	gauge, more, two := strings.Cut(notation, ";")
+	switch plainWords(more) {
+	case "decimal", degreesMinutes:
+		notation = gauge
+	default:
+		if two {
+			return false
+		}
+	}
+	if plainWords(notation) == degreesMinutes {
+		return true
+	}
 	for g := bevel.GaugeUnstated; g <= bevel.OnOutside; g++ {
 		if plainWords(notation) == plainWords(g.String()) {
 			return true

@@ -5,7 +5,7 @@ import "strakebook/calc/finding"
 // Kinds is every kind of finding that reading makes.
 func Kinds() []*finding.Kind {
 	return []*finding.Kind{
-		LengthDate, LengthDateAsked, LengthUnread, LengthImpossible, LengthTwoWays, LengthChosen, UnitOpen, UnitAgainst, AngleUnread, AngleTime, NumberUnread,
+		LengthDate, LengthDateAsked, LengthUnread, LengthImpossible, LengthTwoWays, LengthChosen, PointInches, PointMinutes, UnitOpen, UnitAgainst, AngleUnread, AngleTime, NumberUnread,
 		FormulaUnworked, SettingUnknown, SettingUnread, SettingTwice, TableTwice, TablesDiffer, TableUnknown, LayoutOpen,
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
@@ -139,6 +139,16 @@ var (
 		Code: "length-two-ways", Severity: finding.Error, Title: "measurement that reads two ways",
 		Why:    "In the old printing 0-11 is 11 in. or 1 1/8 in.; among feet 5-1/2 is five feet and a half, or five feet and half an inch.",
 		Remedy: "write it as feet-inches-eighths, or with marks: 5' 6\"",
+	}
+	PointInches = &finding.Kind{
+		Code: "point-inches", Severity: finding.Warning, Title: "decimals of a foot that may be inches",
+		Why:    "40.11 is 40 ft 1 5/16 in. or 40 ft 11 in.; a spreadsheet keeps 40.1 and 40.10 as one number, so it cannot be told later.",
+		Remedy: "give the guide the notation decimal if they are decimals, else write feet and inches with marks: 40' 11\"",
+	}
+	PointMinutes = &finding.Kind{
+		Code: "point-minutes", Severity: finding.Warning, Title: "decimals of a degree that may be minutes",
+		Why:    "2.30 is 2 degrees 18 minutes or 2 degrees 30 minutes.",
+		Remedy: "give the guide the notation decimal, or degrees and minutes",
 	}
 	LengthChosen = &finding.Kind{
 		Code: "length-chosen", Severity: finding.Warning, Title: "measurement that reads two ways, told by its neighbours",

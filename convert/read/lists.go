@@ -192,6 +192,7 @@ func (r *reader) longBevels(t *records) {
 			b.Seams[i].Readings = append(b.Seams[i].Readings, source.Reading[measure.Angle]{})
 		}
 	}
+	r.pointedBevels(t.page, &b)
 	b.Resolution = step(readings)
 	table.Stations, table.Lines, table.Unit, table.Notation = len(b.Stations), len(b.Seams), "degrees", b.Gauge.String()
 	r.tables = append(r.tables, table)

@@ -248,6 +248,13 @@ func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said me
 		r.dayCounts(t, p.rows, cols, cells)
 		p.dec = decide(weigh(cells), p.said, r.bare, true)
 		p.dec.dates = datesOf(rows, p.dec.form)
+		var places []source.Cell
+		for _, row := range p.rows {
+			for _, col := range cols {
+				places = append(places, t.place(row, col))
+			}
+		}
+		r.pointed(p.dec, "offsets", cells, places)
 	}
 	if len(parts) == 0 {
 		parts = []part{{said: said}}

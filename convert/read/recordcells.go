@@ -43,15 +43,14 @@ func (t *records) text(row int, field string) string {
 // where is the record's own place: its first column.
 func (t *records) where(row int) source.Cell { return t.page.cell(row, t.left) }
 
-// column is every cell of a field.
-func (t *records) column(field string) []sheet.Cell {
-	var all []sheet.Cell
+// column is every cell of a field and its place.
+func (t *records) column(field string) (cells []sheet.Cell, places []source.Cell) {
 	for _, row := range t.rows {
-		if c, _, ok := t.cell(row, field); ok {
-			all = append(all, c)
+		if c, at, ok := t.cell(row, field); ok {
+			cells, places = append(cells, c), append(places, at)
 		}
 	}
-	return all
+	return cells, places
 }
 
 // found is the table as show prints it.

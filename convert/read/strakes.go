@@ -40,7 +40,8 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 				own = form
 			}
 		}
-		e := weigh(t.column(f))
+		cells, _ := t.column(f)
+		e := weigh(cells)
 		all[f] = column{decide(e, own, r.bare, f != "thickness" && f != "width"), e.decimal}
 	}
 	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}} {
@@ -66,6 +67,8 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 			r.add(finding.Finding{Kind: UnitAgainst, Cell: t.page.cell(t.head, t.cols[f]), Reads: c.against,
 				Text: fmt.Sprintf("the heading says %s, and the figures are written in %s", c.against, c.form.Notation)})
 		}
+		cells, places := t.column(f)
+		r.pointed(c.decision, fmt.Sprintf("column %q", t.heads[t.cols[f]]), cells, places)
 		for _, w := range c.why {
 			table.Evidence = append(table.Evidence, f+": "+w)
 		}

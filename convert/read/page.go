@@ -24,9 +24,18 @@ type page struct {
 	put     map[[2]int]sheet.Cell // in place of what the sheet holds
 	covered map[[2]int][2]int     // cells under a merged one, and where its value is
 	within  *sheet.Range          // what may be seen, where the guide says
+	turned  bool                  // its rows are the sheet's columns
 }
 
 func newPage(b *sheet.Book, s *sheet.Sheet) *page {
+	p := seen(b, s)
+	p.mistyped()
+	p.parted()
+	return p
+}
+
+// seen is a sheet as a page, before its cells are looked at.
+func seen(b *sheet.Book, s *sheet.Sheet) *page {
 	p := &page{book: b, sheet: s, used: map[[2]int]bool{}, put: map[[2]int]sheet.Cell{}, covered: map[[2]int][2]int{}}
 	for r, row := range s.Rows {
 		for c, cell := range row {
@@ -48,8 +57,6 @@ func newPage(b *sheet.Book, s *sheet.Sheet) *page {
 	for _, m := range s.Merged {
 		p.merge(m)
 	}
-	p.mistyped()
-	p.parted()
 	return p
 }
 
@@ -134,6 +141,9 @@ func (p *page) useBlock(top, left, bottom, right int) {
 
 // cell is a place of the page as its values carry it.
 func (p *page) cell(row, col int) source.Cell {
+	if p.turned {
+		row, col = col, row
+	}
 	return source.Cell{Book: p.book.Name, Sheet: p.sheet.Name, Row: row, Col: col}
 }
 

@@ -63,6 +63,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	for _, p := range r.pages {
 		r.pairs(p)
 		r.lists(p, recordTables())
+		r.sideways(p)
 		r.grids(p, []bool{false, true}, "")
 	}
 	r.twice()

@@ -78,17 +78,22 @@ func (r *reader) lists(p *page, kinds []recordTable) {
 		if t == nil {
 			continue
 		}
-		r.body(t)
-		for col := range t.heads {
-			for at := t.top; at <= t.head; at++ {
-				r.useHead(p, at, col)
-			}
-		}
-		p.tables++
-		t.kind.read(r, t)
-		r.columnsLeft(t)
+		r.list(t)
 		row = t.last()
 	}
+}
+
+// list reads one table whose headings have been found.
+func (r *reader) list(t *records) {
+	r.body(t)
+	for col := range t.heads {
+		for at := t.top; at <= t.head; at++ {
+			r.useHead(t.page, at, col)
+		}
+	}
+	t.page.tables++
+	t.kind.read(r, t)
+	r.columnsLeft(t)
 }
 
 // useHead ticks off a heading cell, and the merged one that covers it.

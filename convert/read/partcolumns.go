@@ -38,7 +38,15 @@ func (p *page) parted() {
 		var starts []int
 		size := 0
 		for _, col := range p.filled[0][row] {
-			if partOf(p.raw(row, col)) != 0 || partOf(p.raw(row, col+1)) != 1 {
+			if partOf(p.raw(row, col+1)) != 1 {
+				continue
+			}
+			if p.saysFeet(row, col) {
+				p.clear(row, col+1, 1)
+				p.joinBelow(row, col, 2)
+				continue
+			}
+			if partOf(p.raw(row, col)) != 0 {
 				continue
 			}
 			n := 2
@@ -49,13 +57,29 @@ func (p *page) parted() {
 				starts, size = append(starts, col), n
 			}
 		}
-		if len(starts) < 2 {
-			continue
+		if len(starts) == 1 && !p.underOne(row, starts[0]) {
+			continue // the units of two columns
 		}
 		for _, col := range starts {
 			p.joinParts(row, col, size)
 		}
 	}
+}
+
+// saysFeet says that a cell is a heading that ends in its unit, feet, as of
+// "Length ft" before a column headed "in".
+func (p *page) saysFeet(row, col int) bool {
+	c := p.raw(row, col)
+	if c.Kind != sheet.Text || partOf(c) >= 0 {
+		return false
+	}
+	form, ok := headUnit(c.Text)
+	return ok && form == measure.Form{Unit: measure.InFeet}
+}
+
+// underOne says that the columns of feet and inches stand under one heading.
+func (p *page) underOne(row, col int) bool {
+	return row > 1 && p.raw(row-1, col).Kind == sheet.Text && !filled(p.raw(row-1, col+1))
 }
 
 // joinParts joins the columns of one length under the row of their words.
@@ -70,6 +94,11 @@ func (p *page) joinParts(row, col, size int) {
 			}
 		}
 	}
+	p.joinBelow(row, col, size)
+}
+
+// joinBelow joins the parts that stand below a row, to the next words.
+func (p *page) joinBelow(row, col, size int) {
 	for down := row + 1; down <= p.rows; down++ {
 		cells := make([]sheet.Cell, size)
 		words, some := false, false

@@ -104,6 +104,7 @@ func step(readings []measure.Angle) measure.Angle {
 // that names no strake belongs to the one above, as does a ditto mark.
 func (r *reader) seamReader(t *stationTable) func(row int) bevel.Seam {
 	last := bevel.Seam{Skin: hull.Planks}
+	captioned := sideIn(t.caption)
 	for _, c := range t.caption {
 		if s := r.skinIn(c); s != "" {
 			last.Skin = s
@@ -111,7 +112,7 @@ func (r *reader) seamReader(t *stationTable) func(row int) bevel.Seam {
 		}
 	}
 	return func(row int) bevel.Seam {
-		s := bevel.Seam{Skin: last.Skin, Cell: t.place(row, max(1, t.left-1))}
+		s := bevel.Seam{Skin: last.Skin, Side: captioned, Cell: t.place(row, max(1, t.left-1))}
 		var name []string
 		for _, col := range t.labels {
 			c := t.title(row, col)
@@ -203,6 +204,27 @@ func edgeIn(words string) bevel.Edge {
 		return bevel.Lower
 	}
 	return bevel.EdgeUnstated
+}
+
+// sideIn is the side that the nearest caption names in a word: port, starboard.
+func sideIn(caption []string) hull.Side {
+	for _, c := range caption {
+		found := hull.BothSides
+		for _, w := range tokens(c) {
+			side := sideOf(w)
+			switch {
+			case len(w) < 3 || side == hull.BothSides:
+			case found != hull.BothSides && found != side:
+				return hull.BothSides
+			default:
+				found = side
+			}
+		}
+		if found != hull.BothSides {
+			return found
+		}
+	}
+	return hull.BothSides
 }
 
 // skinIn is the skin that a caption's words name; "" where they name none or two.

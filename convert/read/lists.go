@@ -156,13 +156,17 @@ func (r *reader) longBevels(t *records) {
 		if s := skinOf(t.text(row, "skin")); s != "" {
 			skin = s
 		}
+		side := sideIn(t.caption)
+		if s := t.text(row, "side"); s != "" {
+			side = sideOf(s)
+		}
 		k, known := at[station]
 		if !known {
 			k = len(b.Stations)
 			at[station] = k
 			b.Stations = append(b.Stations, hull.Station{Name: station, Cell: t.page.cell(row, t.cols["station"])})
 		}
-		want := bevel.Seam{Strake: strake, Skin: skin, Side: sideOf(t.text(row, "side")), Edge: edgeIn(t.text(row, "edge")), Cell: t.page.cell(row, t.cols["strake"])}
+		want := bevel.Seam{Strake: strake, Skin: skin, Side: side, Edge: edgeIn(t.text(row, "edge")), Cell: t.page.cell(row, t.cols["strake"])}
 		i := slices.IndexFunc(b.Seams, func(s bevel.Seam) bool {
 			return s.Strake == want.Strake && s.Skin == want.Skin && s.Side == want.Side && s.Edge == want.Edge
 		})

@@ -40,9 +40,14 @@ func (y *yard) bound(each money) money {
 	}
 	// Towards the highest: a kind asked for more often than it is there gets
 	// dearer, one that stays gets cheaper.
-	reach := 0.02
+	reach, idle := 0.02, 0
 	for range climbs {
 		at, over := s.boundAt(each, sur, true)
+		if at > best+best/level {
+			idle = 0
+		} else if idle++; idle == rest {
+			return max(best, at)
+		}
 		if at > best {
 			best = at
 		} else {
@@ -63,8 +68,13 @@ func (y *yard) bound(each money) money {
 	return best
 }
 
-// climbs is how often the surcharges are bettered.
-const climbs = 30
+// climbs is how often the surcharges are bettered at most; they rest after so
+// many that raise the bound by less than so small a part of it.
+const (
+	climbs = 30
+	rest   = 10
+	level  = 20_000
+)
 
 // rough is the highest bound of a few surcharges, all kinds in like measure, and
 // that surcharge; nil where nothing is counted.

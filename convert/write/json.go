@@ -119,5 +119,7 @@ func jsonResult(in Input) object {
 		out["hull"] = shape
 	}
 	put("as_hung", jsonHung(r.Hung))
+	put("queries", jsonQueries(in))
+	put("corrected", jsonCorrected(in))
 	return out
 }

@@ -39,6 +39,13 @@ const (
 	A4
 )
 
+// inUnits is the rules with every trade's findings in the yard's own units.
+func (r Rules) inUnits() Rules {
+	u := r.Yard.Units
+	r.Hull.Units, r.Scarf.Units, r.Lay.Units, r.Stock.Units = u, u, u, u
+	return r
+}
+
 // DefaultRules is what holds where the book and the command line say nothing.
 func DefaultRules() Rules {
 	return Rules{

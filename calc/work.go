@@ -12,6 +12,7 @@ import (
 // Work checks a job and works out all that can be worked out of it, in the
 // order of the work: the hull, the bevels, the joints and boards, the scarfs.
 func Work(j Job) (Result, finding.List) {
+	j.Rules = j.Rules.inUnits()
 	r := Result{Rules: j.Rules}
 	strakes, found := r.drawHull(&j)
 	found = append(found, hull.CheckStrakes(strakes, j.Rules.Hull)...)

@@ -30,13 +30,13 @@ func CheckStrakes(strakes []Strake, r Rules) finding.List {
 		}
 		seen[key{s.Skin, strings.ToLower(s.Name), s.Side}] = s
 		if !again {
-			found = append(found, checkStrake(s)...)
+			found = append(found, checkStrake(s, r.Units)...)
 		}
 	}
 	return found
 }
 
-func checkStrake(s Strake) finding.List {
+func checkStrake(s Strake, u measure.Style) finding.List {
 	var found finding.List
 	lacks := func(kind *finding.Kind, r source.Reading[measure.Length], what string) {
 		if r.OK() || r.State == source.Unread {
@@ -58,8 +58,8 @@ func checkStrake(s Strake) finding.List {
 	odd := func(r source.Reading[measure.Length], what string, least, most measure.Length) {
 		if r.OK() && (r.Value < least || r.Value > most) {
 			found = append(found, finding.Finding{Kind: StrakeOdd, Cell: r.Cell, Reads: r.Text,
-				Text:     fmt.Sprintf("%s %q has a %s of %q, %s in", s.Skin, s.Name, what, r.Text, measure.InchesText(r.Value)),
-				Suggests: fmt.Sprintf("from %s to %s in", measure.InchesText(least), measure.InchesText(most))})
+				Text:     fmt.Sprintf("%s %q has a %s of %q, %s", s.Skin, s.Name, what, r.Text, u.Small(r.Value)),
+				Suggests: fmt.Sprintf("from %s to %s", u.Small(least), u.Small(most))})
 		}
 	}
 	odd(s.Thickness, "thickness", measure.Inch/8, 6*measure.Inch)

@@ -171,7 +171,7 @@ func (h *hull) countStrips(l *lined, listed, up int, left float64) finding.List 
 		return nil
 	case left > h.r.SumWithin.Inches():
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
-			Text: fmt.Sprintf("the %d strips listed stop %s in short of the rabbet at the fullest station", listed, measure.Angle(left).Write())}}
+			Text: fmt.Sprintf("the %d strips listed stop %s short of the rabbet at the fullest station", listed, h.r.Units.Small(measure.Inches(left)))}}
 	case listed > len(l.names):
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
 			Text: fmt.Sprintf("%d strips a side cover the hull at its fullest station and %d are listed", len(l.names), listed)}}

@@ -9,6 +9,7 @@ import (
 
 // Rules is what a yard may set about the hull and its offsets.
 type Rules struct {
+	Units          measure.Style // of the lengths that findings name
 	Fair           fair.Rules
 	StationSpacing measure.Length // where the table gives no positions; 0 for not set
 	OffsetsTo      Surface        // where the table does not say

@@ -1,8 +1,9 @@
 package hull
 
 import (
+	"cmp"
 	"math"
-	"sort"
+	"slices"
 )
 
 // flat is a place on a developed strake, in inches: x aft, y towards the sheer.
@@ -131,7 +132,7 @@ func narrowest(places []flat) (width float64, way, edge flat) {
 // counted leftward.
 func outline(places []flat) []flat {
 	p := append([]flat{}, places...)
-	sort.SliceStable(p, func(i, j int) bool { return p[i].x < p[j].x || p[i].x == p[j].x && p[i].y < p[j].y })
+	slices.SortStableFunc(p, func(a, b flat) int { return cmp.Or(cmp.Compare(a.x, b.x), cmp.Compare(a.y, b.y)) })
 	half := func(p []flat) []flat {
 		var h []flat
 		for _, q := range p {
@@ -143,9 +144,7 @@ func outline(places []flat) []flat {
 		return h
 	}
 	lower := half(p)
-	for i, j := 0, len(p)-1; i < j; i, j = i+1, j-1 {
-		p[i], p[j] = p[j], p[i]
-	}
+	slices.Reverse(p)
 	upper := half(p)
 	return append(lower[:len(lower)-1], upper[:len(upper)-1]...)
 }

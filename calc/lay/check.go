@@ -62,7 +62,7 @@ func Breaches(runs []Run, r Rules) []Breach {
 			for _, z := range a.Clear {
 				if at > z.From && at < z.To {
 					all = append(all, Breach{Kind: JointZone, Run: i, Joint: j, Other: -1, Short: min(at-z.From, z.To-at),
-						Rule: fmt.Sprintf("no joint from %s to %s", measure.FeetInchesText(z.From), measure.FeetInchesText(z.To))})
+						Rule: fmt.Sprintf("no joint from %s to %s", r.Units.Long(z.From), r.Units.Long(z.To))})
 				}
 			}
 			for _, n := range near {
@@ -102,33 +102,33 @@ func Check(runs []Run, r Rules) finding.List {
 	var found finding.List
 	for _, b := range Breaches(runs, r) {
 		a := &runs[b.Run]
-		at := measure.FeetInchesText(a.Joints[b.Joint])
+		at := r.Units.Long(a.Joints[b.Joint])
 		f := finding.Finding{Kind: b.Kind, Cell: a.Cell}
 		if b.Other < 0 {
-			f.Text = fmt.Sprintf("%s has a joint at %s, %s inside a stretch that is to have none: %s", a.words(), at, measure.FeetInchesText(b.Short), b.Rule)
+			f.Text = fmt.Sprintf("%s has a joint at %s, %s inside a stretch that is to have none: %s", a.words(), at, r.Units.Long(b.Short), b.Rule)
 		} else {
 			o := &runs[b.Other]
 			f.Cell = o.Cell
-			apart := measure.FeetInchesText(b.Apart) + " apart"
-			f.Text = fmt.Sprintf("joints of %s at %s and %s at %s lie %s and break the rule: %s", a.words(), at, o.words(), measure.FeetInchesText(o.Joints[b.OtherJoint]), apart, b.Rule)
+			apart := r.Units.Long(b.Apart) + " apart"
+			f.Text = fmt.Sprintf("joints of %s at %s and %s at %s lie %s and break the rule: %s", a.words(), at, o.words(), r.Units.Long(o.Joints[b.OtherJoint]), apart, b.Rule)
 		}
-		f.Do = free(runs, b)
+		f.Do = r.free(runs, b)
 		found = append(found, f)
 	}
 	return found
 }
 
 // free is what would free a breach, where more can be said than the kind says.
-func free(runs []Run, b Breach) string {
+func (r Rules) free(runs []Run, b Breach) string {
 	a := &runs[b.Run]
-	do := fmt.Sprintf("offer boards that give pieces of %s, so that %s needs one joint fewer", measure.FeetInchesText(a.fewer()), a.words())
+	do := fmt.Sprintf("offer boards that give pieces of %s, so that %s needs one joint fewer", r.Units.Long(a.fewer()), a.words())
 	if b.Other < 0 {
-		return fmt.Sprintf("%s; or shift the stretch by %s", do, measure.FeetInchesText(b.Short))
+		return fmt.Sprintf("%s; or shift the stretch by %s", do, r.Units.Long(b.Short))
 	}
 	o := &runs[b.Other]
-	do += fmt.Sprintf(", or of %s for %s", measure.FeetInchesText(o.fewer()), o.words())
+	do += fmt.Sprintf(", or of %s for %s", r.Units.Long(o.fewer()), o.words())
 	if b.Kind == JointNear {
-		do += fmt.Sprintf("; they want %s more between them", measure.FeetInchesText(b.Short))
+		do += fmt.Sprintf("; they want %s more between them", r.Units.Long(b.Short))
 	}
 	return do + "; or have the designer pass it"
 }

@@ -31,7 +31,7 @@ func Neighbours(runs []Run, r Rules) [][]Neighbour {
 			}
 			if a.Skin != b.Skin {
 				if r.SkinsClear > 0 && a.Down < b.Down+b.Face && b.Down < a.Down+a.Face {
-					link(i, j, Neighbour{Apart: r.SkinsClear, Rule: "joints of the two skins at least " + measure.FeetInchesText(r.SkinsClear) + " apart"})
+					link(i, j, Neighbour{Apart: r.SkinsClear, Rule: "joints of the two skins at least " + r.Units.Long(r.SkinsClear) + " apart"})
 				}
 				continue
 			}

@@ -60,7 +60,7 @@ func checkRow(row []Run, longest []measure.Length, r Rules) finding.Finding {
 	case Impossible:
 		f.Kind, f.Cell = JointNone, row[last].Cell
 		f.Text = fmt.Sprintf("the joints of %s %s to %s %s cannot be laid on a grid of %s without breaking a rule: every way was tried",
-			row[0].Skin, row[0].Name, row[last].Name, row[0].Side, measure.FeetInchesText(r.Grid))
+			row[0].Skin, row[0].Name, row[last].Name, row[0].Side, r.Units.Long(r.Grid))
 		f.Do = frees(row, longest, r)
 	case Possible:
 		f.Text = fmt.Sprintf("the joints of %s can be laid without breaking a rule, but not from the boards there are at a like cost", name)
@@ -86,7 +86,7 @@ func frees(row []Run, longest []measure.Length, r Rules) string {
 			more[i] = longest[i] + feet*measure.Foot
 		}
 		if v, _ := Judge(row, more, r); v != Impossible {
-			return fmt.Sprintf("offer boards %d ft longer: with those no proof stands against it; or have the designer pass the joints named", feet)
+			return fmt.Sprintf("offer boards %s longer: with those no proof stands against it; or have the designer pass the joints named", r.Units.Long(feet*measure.Foot))
 		}
 	}
 	return ""

@@ -20,6 +20,7 @@ const (
 
 // Rules is what a yard may set about its joints.
 type Rules struct {
+	Units           measure.Style // of the lengths that findings name
 	Plank           PlankRule
 	PlankNeighbours measure.Length // scarfed planks: neighbours' scarfs at least this apart
 	PlankBetween    int            // scarfed planks: so many planks between scarfs in one place
@@ -77,23 +78,23 @@ const Reach = 12
 func (r Rules) Apart(skin hull.Skin, places int, run measure.Length) (measure.Length, string) {
 	switch {
 	case skin == hull.Strips:
-		return staggered(places, r.StripNeighbours, r.StripBetween, run, "strips")
+		return r.staggered(places, r.StripNeighbours, r.StripBetween, run, "strips")
 	case r.Plank == ScarfedPlanks:
-		return staggered(places, r.PlankNeighbours, r.PlankBetween, run, "planks")
+		return r.staggered(places, r.PlankNeighbours, r.PlankBetween, run, "planks")
 	case r.Plank == Butts && places == 1:
-		return 5 * measure.Foot, "neighbours' joints at least 5 ft apart"
+		return 5 * measure.Foot, "neighbours' joints at least " + r.Units.Long(5*measure.Foot) + " apart"
 	case r.Plank == Butts && places == 2:
-		return 4 * measure.Foot, "joints with one strake between at least 4 ft apart"
+		return 4 * measure.Foot, "joints with one strake between at least " + r.Units.Long(4*measure.Foot) + " apart"
 	case r.Plank == FrameSpaces && places == 1 && r.Frames > 0:
 		return 3 * r.Frames, "neighbours' joints at least three frame spaces apart"
 	}
 	return 0, ""
 }
 
-func staggered(places int, neighbours measure.Length, between int, run measure.Length, things string) (measure.Length, string) {
+func (r Rules) staggered(places int, neighbours measure.Length, between int, run measure.Length, things string) (measure.Length, string) {
 	switch {
 	case places == 1 && neighbours > 0:
-		return neighbours, "neighbours' scarfs at least " + measure.FeetInchesText(neighbours) + " apart"
+		return neighbours, "neighbours' scarfs at least " + r.Units.Long(neighbours) + " apart"
 	case places <= between:
 		return run, "at least " + number(between) + " " + things + " between scarfs in one place"
 	}

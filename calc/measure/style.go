@@ -76,3 +76,22 @@ const (
 
 // String is the style's word on the command line.
 func (s Style) String() string { return [...]string{"feet", "inches", "mm"}[s] }
+
+// Long writes a long length for a reader: 16' 3", 195 in or 4953 mm.
+func (s Style) Long(l Length) string {
+	if s == StyleFeet {
+		return FeetInchesText(l)
+	}
+	return s.Small(l)
+}
+
+// Small writes a thickness or a width for a reader: 1 1/2 in, 1.5 in or 38.1 mm.
+func (s Style) Small(l Length) string {
+	switch s {
+	case StyleFeet:
+		return InchesText(l) + " in"
+	case StyleMM:
+		return tidy(l.Millimetres(), 1) + " mm"
+	}
+	return l.String()
+}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"strakebook/calc/finding"
-	"strakebook/calc/measure"
 )
 
 // Steep is a scarf steeper than the rule chosen.
@@ -61,7 +60,7 @@ func check(u Use, r Rules) finding.List {
 	if u.Thickness > 0 && 2*r.Nib >= u.Thickness {
 		found = append(found, finding.Finding{
 			Kind: NibThick, Cell: u.Cell,
-			Text: fmt.Sprintf("a nib of %s in leaves no scarf on %s stock of %s in", measure.InchesText(r.Nib), u.Skin, measure.InchesText(u.Thickness)),
+			Text: fmt.Sprintf("a nib of %s leaves no scarf on %s stock of %s", r.Units.Small(r.Nib), u.Skin, r.Units.Small(u.Thickness)),
 		})
 	}
 	return found

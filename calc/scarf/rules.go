@@ -10,6 +10,7 @@ import (
 
 // Rules is what a yard may set about its scarfs.
 type Rules struct {
+	Units      measure.Style  // of the lengths that findings name
 	StripSlope float64        // n of n to 1
 	PlankSlope float64        // n of n to 1
 	Nib        measure.Length // thickness left at each feather; 0 for a feather edge

@@ -207,14 +207,14 @@ func (a *answer) alone(p part) {
 
 // unlaid names the strakes that no chain of pieces makes up although boards of
 // their size are there.
-func (a *answer) unlaid() finding.List {
+func (a *answer) unlaid(u measure.Style) finding.List {
 	var found finding.List
 	for i := range a.runs {
 		c := &a.shop.classes[a.shop.of[i]]
 		if run := &a.runs[i]; !a.laid[i] && c.longest > 0 && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
 			found = append(found, finding.Finding{Kind: lay.PieceShort, Cell: run.Cell,
-				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s", run.Skin, run.Name, measure.FeetInchesText(run.Length),
-					measure.FeetInchesText(measure.Length(c.least)), measure.FeetInchesText(measure.Length(c.longest)))})
+				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s", run.Skin, run.Name, u.Long(run.Length),
+					u.Long(measure.Length(c.least)), u.Long(measure.Length(c.longest)))})
 		}
 	}
 	return found
@@ -245,7 +245,7 @@ func (a *answer) cut(r Rules, priced bool) {
 	w.finish()
 }
 
-func (a *answer) unserved() finding.List {
+func (a *answer) unserved(u measure.Style) finding.List {
 	var found finding.List
 	type group struct {
 		n     int
@@ -272,7 +272,7 @@ func (a *answer) unserved() finding.List {
 	}
 	for _, g := range all {
 		found = append(found, finding.Finding{Kind: Out, Cell: g.first.Cell,
-			Text: fmt.Sprintf("%d pieces of %s %s in thick have no board: the counted boards are used up", g.n, g.first.Skin, measure.InchesText(g.first.Thickness))})
+			Text: fmt.Sprintf("%d pieces of %s %s thick have no board: the counted boards are used up", g.n, g.first.Skin, u.Small(g.first.Thickness))})
 	}
 	return found
 }

@@ -5,7 +5,6 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/lay"
-	"strakebook/calc/measure"
 )
 
 // checkRack says which boards have no size, and which can serve no strake.
@@ -16,7 +15,7 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 		if name == "" {
 			name = b.Species
 		}
-		if odd := b.odd(); odd != "" {
+		if odd := b.odd(r.Units); odd != "" {
 			found = append(found, finding.Finding{Kind: Absurd, Cell: b.Cell, Text: fmt.Sprintf("board %q is %s", name, odd)})
 			continue
 		}
@@ -45,10 +44,10 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 				Text: fmt.Sprintf("board %q is %s, which no strake asks for", name, b.Species)})
 		case thin:
 			found = append(found, finding.Finding{Kind: Thin, Cell: b.Thickness.Cell, Reads: b.Thickness.Text,
-				Text: fmt.Sprintf("board %q of %s in is too thin for every strake of its species", name, measure.InchesText(b.Thickness.Value))})
+				Text: fmt.Sprintf("board %q of %s is too thin for every strake of its species", name, r.Units.Small(b.Thickness.Value))})
 		case narrow:
 			found = append(found, finding.Finding{Kind: Narrow, Cell: b.Width.Cell, Reads: b.Width.Text,
-				Text: fmt.Sprintf("board %q of %s in is too narrow for every strake of its species", name, measure.InchesText(b.Width.Value))})
+				Text: fmt.Sprintf("board %q of %s is too narrow for every strake of its species", name, r.Units.Small(b.Width.Value))})
 		}
 	}
 	return found
@@ -102,10 +101,10 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)
 	case !thick:
 		f.Kind = NoThick
-		f.Text = fmt.Sprintf("%s %s needs stock of %s in and none is so thick", run.Skin, run.Name, measure.InchesText(n.thick+r.Dressing))
+		f.Text = fmt.Sprintf("%s %s needs stock of %s and none is so thick", run.Skin, run.Name, r.Units.Small(n.thick+r.Dressing))
 	case !wide:
 		f.Kind = NoWide
-		f.Text = fmt.Sprintf("%s %s needs stock %s in wide and none is", run.Skin, run.Name, measure.InchesText(n.wide+r.Edging))
+		f.Text = fmt.Sprintf("%s %s needs stock %s wide and none is", run.Skin, run.Name, r.Units.Small(n.wide+r.Edging))
 	default:
 		f.Kind = NoLong
 		f.Text = fmt.Sprintf("%s %s has no stock longer than the end trim and its least piece", run.Skin, run.Name)

@@ -8,6 +8,7 @@ import (
 
 // Rules is what a yard may set about its lumber.
 type Rules struct {
+	Units      measure.Style // of the lengths that findings name
 	RipKerf    measure.Length
 	CrossKerf  measure.Length
 	EndTrim    measure.Length // of a board, both ends together

@@ -29,19 +29,19 @@ type Board struct {
 // whole says that a board has a size.
 func (b Board) whole() bool {
 	return b.Thickness.OK() && b.Width.OK() && b.Length.OK() &&
-		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0 && b.odd() == ""
+		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0 && b.odd(0) == ""
 }
 
 // odd is what of a board is beyond reason, and its figure; "" for nothing.
-func (b Board) odd() string {
+func (b Board) odd(u measure.Style) string {
 	beyond := func(v, most measure.Length) bool { return v < 0 || v > most }
 	switch {
 	case b.Thickness.OK() && beyond(b.Thickness.Value, 4*measure.Foot):
-		return fmt.Sprintf("%s in thick", measure.InchesText(b.Thickness.Value))
+		return fmt.Sprintf("%s thick", u.Small(b.Thickness.Value))
 	case b.Width.OK() && beyond(b.Width.Value, 20*measure.Foot):
-		return fmt.Sprintf("%s in wide", measure.InchesText(b.Width.Value))
+		return fmt.Sprintf("%s wide", u.Small(b.Width.Value))
 	case b.Length.OK() && beyond(b.Length.Value, 300*measure.Foot):
-		return fmt.Sprintf("%s long", measure.FeetInchesText(b.Length.Value))
+		return fmt.Sprintf("%s long", u.Long(b.Length.Value))
 	case b.Count.OK() && (b.Count.Value < 0 || b.Count.Value > 1_000_000):
 		return fmt.Sprintf("%d in number", b.Count.Value)
 	case b.Price.OK() && !(b.Price.Value >= 0 && b.Price.Value <= 1e9):

@@ -5,7 +5,6 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/lay"
-	"strakebook/calc/measure"
 )
 
 // Work places the joints of every run and finds the boards its pieces are cut
@@ -17,7 +16,7 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	found := checkRack(rack, h.needs, r)
 	if len(rack) == 0 && len(runs) > 0 {
 		found = append(found, finding.Finding{Kind: NoRack, Text: fmt.Sprintf(
-			"the book holds no boards: pieces are cut to %s at most and boards are not chosen", measure.FeetInchesText(r.Longest))})
+			"the book holds no boards: pieces are cut to %s at most and boards are not chosen", r.Units.Long(r.Longest))})
 	} else if len(rack) > 0 && !priced {
 		found = append(found, finding.Finding{Kind: NoPrice, Cell: rack[0].Cell, Text: "some boards have no price: the least board feet are sought, not the least cost"})
 	}
@@ -29,11 +28,11 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	for _, part := range h.parts() {
 		a.solve(part, r)
 	}
-	found = append(found, a.unlaid()...)
+	found = append(found, a.unlaid(r.Units)...)
 	found = append(found, lay.Check(out, lr)...)
 	found = append(found, lay.CheckRows(out, a.longest(), lr)...)
 	a.cut(r, priced)
-	found = append(found, a.unserved()...)
+	found = append(found, a.unserved(r.Units)...)
 	a.stays()
 	a.skins(r)
 	a.plan.Order = order(a.plan.Cuts, r)

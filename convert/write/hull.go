@@ -23,7 +23,7 @@ func hullSheet(in Input) *page {
 	}
 	p.stations(s)
 	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: measure before you cut. Scantlings are the designer's and the surveyor's.")
-	p.note("Girths are of half the hull, square up the section in the station's plane. Widths are in " + map[bool]string{true: "millimetres", false: "inches"}[u == measure.StyleMM] + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + measure.FeetInchesText(in.Result.Rules.Hull.ExtraAtEnds) +
+	p.note("Girths are of half the hull, square up the section in the station's plane. Widths are in " + map[bool]string{true: "millimetres", false: "inches"}[u == measure.StyleMM] + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + u.Long(in.Result.Rules.Hull.ExtraAtEnds) +
 		" left on at each end; listed: as the list of strakes has it. Ends are placed as the stations are. Between stations, and where a station gives too little, figures follow a fair line through the others.")
 	p.aside(opens("Girths on the surface the offsets are to: " + s.Surface.String()))
 	p.line(stationRow(s, "position", func(g hull.Girth) sheet.Cell { return long(g.At, u) })...)

@@ -41,9 +41,9 @@ func mouldNotes(in Input, p *page) {
 	if r.MouldSquare {
 		edge = "left square, and laid in so far that the face away from the station line clears the planking"
 	}
-	p.note(fmt.Sprintf("Moulds are %s in thick, edges %s. Face on the station line: %s (standing: the fore face forward of the widest station and the after face abaft it).", measure.InchesText(r.MouldThickness), edge, r.MouldFace))
+	p.note(fmt.Sprintf("Moulds are %s thick, edges %s. Face on the station line: %s (standing: the fore face forward of the widest station and the after face abaft it).", in.units().Small(r.MouldThickness), edge, r.MouldFace))
 	if r.FloorToBase > 0 {
-		p.note("Heights are down to the hull from the floor, which lies " + measure.FeetInchesText(r.FloorToBase) + " from the base line: the hull is built upside down.")
+		p.note("Heights are down to the hull from the floor, which lies " + in.units().Long(r.FloorToBase) + " from the base line: the hull is built upside down.")
 	} else {
 		p.note("Heights are above the base line. The planking is taken off square to the section, over the cosine of the square bevel; deck and buttocks by their own intersections.")
 	}

@@ -114,38 +114,6 @@ func TestFaces(t *testing.T) {
 	test(1, -5, -0.0875)
 }
 
-// The blade is laid out as a plane in space: through the line where it leaves
-// the saw's base, at the tilt, cutting a plank that lies on the bench with its
-// free edge at y = 0. The width of each face is read off where the plane meets
-// it. No formula of the code is used.
-func TestBattenByConstruction(t *testing.T) {
-	for _, up := range []Face{Outside, Inside} {
-		for _, batten := range []float64{0, 0.75} {
-			for _, b := range []float64{-6, -1.5, 0, 2, 4, 9} {
-				r := DefaultRules()
-				r.FaceUp, r.Batten, r.Offset = up, measure.Inches(batten), measure.Inches(0.5)
-				const thick, want = 1.25, 5.0
-				edge := Batten(measure.Inches(want), measure.Inches(thick), measure.Angle(b), r).Inches()
-				// The kerf's plank side leaves the base, at height thick+batten, half an inch beyond the batten.
-				y0, z0 := edge+0.5, thick+batten
-				// + bevel: outside face wider. Outside up: the cut comes inward as it goes down.
-				slope := -math.Tan(b * math.Pi / 180)
-				inside, outside := 0.0, thick
-				if up == Inside {
-					slope, inside, outside = -slope, thick, 0
-				}
-				at := func(z float64) float64 { return y0 + slope*(z0-z) }
-				if got := at(inside); math.Abs(got-want) > 1e-6 {
-					t.Errorf("up %d, batten %v, bevel %v: inside face %v wide, want %v", up, batten, b, got, want)
-				}
-				if wider := at(outside) > at(inside); wider != (b > 0) && b != 0 {
-					t.Errorf("up %d, bevel %v: outside face wider is %v", up, b, wider)
-				}
-			}
-		}
-	}
-}
-
 func TestEndsAreNeverGuessed(t *testing.T) {
 	nan := math.NaN()
 	s, _ := Schedules(table(nan, 1, 1.5, nan, 2.5, nan), plank(1, 5), nil, nil, DefaultRules())

@@ -36,6 +36,46 @@ func TestRoundSeams(t *testing.T) {
 	}
 }
 
+// TestTurnsOfTheTable holds the turn between planks of widths w and v, chords of a
+// round of radius R, to asin(w/2R) + asin(v/2R).
+func TestTurnsOfTheTable(t *testing.T) {
+	for _, c := range []struct{ r, above, below, turn float64 }{
+		{12, 3, 3, 14.361512}, {24, 4, 4, 9.560384}, {36, 5, 5, 7.964157}, {48, 6, 6, 7.166643}, {60, 3.5, 3.5, 3.342728},
+		{18, 2.5, 2.5, 7.964157}, {300, 100, 100, 19.188136}, {24, 4, 5, 10.759349},
+	} {
+		got := turnOnRound(func(float64) (r, above, below float64) { return c.r, c.above, c.below }, 100)
+		near(t, fmt.Sprint("turn on ", c.r), got(5), c.turn, 1e-4*c.turn)
+	}
+	// A cone whose radius goes from 30 to 20 as the planks go from 5 to 3 wide, so long
+	// that square to its axis is square to its seams: half of the turn at each tenth.
+	got := turnOnRound(func(part float64) (r, above, below float64) { return 30 - 10*part, 5 - 2*part, 5 - 2*part }, 1e4)
+	// At its very ends the plane square to the seam passes clear of the other two.
+	for i, want := range []float64{4.747149, 4.711748, 4.673726, 4.632783, 4.588566, 4.540667, 4.488607, 4.431819, 4.369627} {
+		near(t, "half turn along the cone", got(i+1)/2, want, 1e-4*want)
+	}
+}
+
+// turnOnRound is the turn at the tenths of a seam at the side of a round, by the
+// radius and the widths of the planks above and below at a part of its length.
+func turnOnRound(at func(part float64) (r, above, below float64), length float64) func(tenth int) float64 {
+	edge := func(up float64) *curve {
+		return formulaCurve(10, func(part float64) point {
+			r, above, below := at(part)
+			width := above
+			if up < 0 {
+				width = below
+			}
+			s, c := math.Sincos(2 * up * math.Asin(width/2/r))
+			return point{length * part, r * c, r * s}
+		})
+	}
+	above, middle, below := edge(1), edge(0), edge(-1)
+	return func(tenth int) float64 {
+		angle, _ := seamTurn(above, below, middle.p[tenth], middle.out[tenth].unit())
+		return angle * 180 / math.Pi
+	}
+}
+
 // surfaceHull is a hull of a formula for the reference: the half-breadth at x
 // and height z between foot and head.
 type surfaceHull struct {

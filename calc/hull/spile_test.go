@@ -62,6 +62,9 @@ func TestDevelopCone(t *testing.T) {
 	if off[80] < 0 { // towards the upper edge
 		t.Errorf("the lower edge bends the wrong way: %v", off[80])
 	}
+	// The developed coordinates of the table at x = 60, 80, ... 160.
+	laid(t, "cut of the cone", []flat{low[0], low[80], low[160], low[240], low[320], low[400]}, []flat{{60.458759, 7.527735}, {80.089720, 13.587511},
+		{99.696245, 19.276169}, {119.288879, 24.857125}, {138.872837, 30.392807}, {158.451006, 35.905619}}, 1e-4*102)
 	// The upper edge, the same angle farther round: its chord by the closed form.
 	flatAt := func(x, phi float64) flat {
 		rho, psi := x/math.Cos(a), phi*math.Sin(a)
@@ -71,6 +74,23 @@ func TestDevelopCone(t *testing.T) {
 	near(t, "upper chord", up[len(up)-1].minus(up[0]).length(), chord, 0.01)
 	diagonal := flatAt(160, phi(160)+0.2).minus(flatAt(60, phi(60))).length()
 	near(t, "diagonal", up[len(up)-1].minus(low[0]).length(), diagonal, 0.01)
+}
+
+// laid holds places on a flat to others, once the first and the last of them are
+// laid on one another as nearly as they go.
+func laid(t *testing.T, what string, got, want []flat, within float64) {
+	t.Helper()
+	n := len(got) - 1
+	a, b := got[n].minus(got[0]), want[n].minus(want[0])
+	turn := math.Atan2(b.y, b.x) - math.Atan2(a.y, a.x)
+	sin, cos := math.Sincos(turn)
+	for i := range got {
+		p := got[i].minus(got[0])
+		p = flat{p.x*cos - p.y*sin, p.x*sin + p.y*cos}
+		if off := p.minus(want[i].minus(want[0])).length(); off > within {
+			t.Errorf("%s: place %d lies %.6f off", what, i, off)
+		}
+	}
 }
 
 // TestDevelopTaper develops a strake between two generators of the cone, 20
@@ -118,6 +138,12 @@ func TestDevelopTiltedCylinder(t *testing.T) {
 		}
 		near(t, "sny", most, 0.043597, 0.004)
 		near(t, "straight", straight, math.Hypot(120, 36*(phi(-60)-phi(60))), 0.01)
+		// The girths of the table at x = -60, -40, ... 60.
+		var got, want []flat
+		for i, u := range []float64{49.637029, 48.566000, 47.487735, 46.401099, 45.304876, 44.197763, 43.078347} {
+			got, want = append(got, e[40*i]), append(want, flat{float64(20*i - 60), u})
+		}
+		laid(t, "waterline of the tilted cylinder", got, want, 1e-4*120)
 	}
 	// Areas: the strip is 0.15 of a radian of the cylinder all along.
 	near(t, "area", area(up, low), 120*36*0.15, 0.1)
@@ -161,6 +187,33 @@ func TestDevelopHoop(t *testing.T) {
 		u := 36 * math.Atan2(rungs[i].lower.y, -rungs[i].lower.z)
 		near(t, "place", low[i].minus(low[0]).length(), want(0, u).minus(want(0, 0)).length(), 0.004)
 		near(t, "place", low[i].minus(up[n]).length(), want(0, u).minus(want(6, 36)).length(), 0.004)
+	}
+}
+
+// TestDevelopHoopOnACone develops a strake round a cone of half angle 10 degrees,
+// from the slant distance 100 to 108 and through 90 degrees about its axis: its
+// edges are arcs of 27.276592 and 29.458719, their chords 27.192112 and 29.367481,
+// their sny .928575 and 1.002861.
+func TestDevelopHoopOnACone(t *testing.T) {
+	a := 10 * math.Pi / 180
+	edge := func(rho float64) *curve {
+		return formulaCurve(60, func(v float64) point {
+			s, c := math.Sincos(v * math.Pi / 2)
+			return point{rho * math.Cos(a), rho * math.Sin(a) * s, -rho * math.Sin(a) * c}
+		})
+	}
+	up, low := develop(evenRungs(edge(108), edge(100), 120))
+	for _, c := range []struct {
+		edge              []flat
+		arc, chord, bends float64
+	}{{low, 27.276592, 27.192112, 0.928575}, {up, 29.458719, 29.367481, 1.002861}} {
+		sum := 0.0
+		for i := 1; i < len(c.edge); i++ {
+			sum += c.edge[i].minus(c.edge[i-1]).length()
+		}
+		near(t, "arc", sum, c.arc, 1e-4*c.arc)
+		near(t, "chord", c.edge[len(c.edge)-1].minus(c.edge[0]).length(), c.chord, 1e-4*c.chord)
+		near(t, "sny", math.Abs(sny(c.edge)), c.bends, 1e-4*c.chord)
 	}
 }
 

@@ -10,17 +10,22 @@ import (
 // captionRows is how many rows above a table may be its caption.
 const captionRows = 6
 
-// caption is the words above a table, the nearest first, then the sheet's own
-// name: they say what it is and how it is written.
-func (r *reader) caption(p *page, t *stationTable) []string {
-	top, left, _, right := t.bounds()
-	return r.above(p, top, left, right)
+// entitle gives a table the words above it, the nearest first, then what the book
+// calls it and the sheet's own name: they say what it is and how it is written.
+func (r *reader) entitle(p *page, t *stationTable) {
+	top, left, bottom, right := t.bounds()
+	t.caption, t.titles = r.above(p, top, left, bottom, right), len(r.written(p, top, left, right))
 }
 
 // above is the words over a block of a page, the nearest first: those that begin
-// over its columns, up to figures or to three blank rows. The sheet's name comes
-// last.
-func (r *reader) above(p *page, top, left, right int) []string {
+// over its columns, up to figures or to three blank rows. What the book calls the
+// block comes after them, and the sheet's name last.
+func (r *reader) above(p *page, top, left, bottom, right int) []string {
+	return append(append(r.written(p, top, left, right), p.called(top, left, bottom, right)...), p.sheet.Name)
+}
+
+// written is the words that stand over a block.
+func (r *reader) written(p *page, top, left, right int) []string {
 	var all []string
 	blank := 0
 	for row := top - 1; row >= 1 && row >= top-captionRows && blank < 3; row-- {
@@ -29,7 +34,7 @@ func (r *reader) above(p *page, top, left, right int) []string {
 			c := p.raw(row, col)
 			if c.Kind == sheet.Number || c.Kind == sheet.Date || c.Kind == sheet.Text && p.used[[2]int{row, col}] && figure(c.Text) {
 				if col >= left && col <= right {
-					return append(all, p.sheet.Name)
+					return all
 				}
 				continue
 			}
@@ -51,7 +56,7 @@ func (r *reader) above(p *page, top, left, right int) []string {
 		blank = 0
 		all = append(all, strings.Join(near, " "))
 	}
-	return append(all, p.sheet.Name)
+	return all
 }
 
 // tableBeside says that a row to the left of a column belongs to a table, so

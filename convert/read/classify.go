@@ -41,17 +41,18 @@ func (r *reader) classify(t *stationTable) {
 	}
 }
 
-// byCaption weighs the words over a table: its own caption more than the
-// sheet's name.
+// byCaption weighs the words over a table: its own caption more than what the
+// book and its sheet are called.
 func (r *reader) byCaption(t *stationTable, scores map[string]float64) {
-	words := t.caption
+	words, titles := t.caption, t.titles
 	for _, c := range t.corner() {
 		words = append([]string{text(c)}, words...)
+		titles++
 	}
 	said := map[string]float64{}
 	for i, w := range words {
 		weight := 3.0
-		if i == len(words)-1 {
+		if i >= titles {
 			weight = 2
 		}
 		for kind, meanings := range map[string][]string{"offsets": {"offsets", "breadths", "heights"}, "bevels": {"bevels"}, "widths": {"width"}, "marks": {"girths"}} {

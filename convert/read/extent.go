@@ -17,6 +17,9 @@ const gapRows = 2
 func (r *reader) extent(t *stationTable) {
 	t.labels = t.labelColumns()
 	rows, _ := t.size()
+	if edge, ok := t.edgeOf(t.head, t.left); ok {
+		rows = min(rows, edge.Bottom)
+	}
 	blank, titled := 0, false
 	for row := t.head + 1; row <= rows; row++ {
 		figures, others, units := t.count(row)
@@ -126,6 +129,9 @@ func (r *reader) repeats(t *stationTable, row int) bool {
 // newTitle says that the words beside or just over a row of repeated names make
 // it the head of another table.
 func (r *reader) newTitle(t *stationTable, row int) bool {
+	if named := t.block(t.swap(row, t.left)); named != "" && named != t.block(t.swap(t.head, t.left)) {
+		return true // the book gives the two a name each
+	}
 	for up := row; up >= row-1 && up > t.head; up-- {
 		if up < row && slices.Contains(t.lines, up) {
 			break
@@ -233,6 +239,10 @@ func (r *reader) block(label string) string {
 // beside the figures, up to two empty ones.
 func (t *stationTable) labelColumns() []int {
 	rows, _ := t.size()
+	first := 1
+	if edge, ok := t.edgeOf(t.head, t.left); ok {
+		rows, first = min(rows, edge.Bottom), edge.Left
+	}
 	last, blank := t.head, 0
 	for row := t.head + 1; row <= rows && blank <= gapRows; row++ {
 		if figures, others, units := t.count(row); figures+others+units > 0 {
@@ -244,7 +254,7 @@ func (t *stationTable) labelColumns() []int {
 	other := grid{t.page, !t.turned}
 	var all []int
 	empty := 0
-	for col := t.left - 1; col >= 1 && empty < 2 && len(all) < 6 && (empty == 0 || len(all) == 0); col-- {
+	for col := t.left - 1; col >= first && empty < 2 && len(all) < 6 && (empty == 0 || len(all) == 0); col-- {
 		here := 0
 		for _, row := range other.between(col, t.head+1, last) {
 			if c := t.see(row, col); c.Kind == sheet.Text && len(c.Text) <= 60 && !sentence(c.Text) || c.Kind == sheet.Number {

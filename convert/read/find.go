@@ -25,6 +25,8 @@ type stationTable struct {
 	blocks      map[int]string // title rows within: their words
 	said        bool           // something says that these are stations
 	caption     []string       // the words above it, the nearest first
+	titles      int            // how many of them stand on the sheet; the rest are names
+	over        bool           // its names go on beyond the edge of the spreadsheet's own table
 	score       float64
 	kind        string // "offsets", "bevels", "widths" or "marks"; "" where it is not known
 }
@@ -44,7 +46,7 @@ func (r *reader) grids(p *page, ways []bool, force string) {
 		if best == nil {
 			return
 		}
-		best.caption = r.caption(p, best)
+		r.entitle(p, best)
 		if force == "" {
 			r.classify(best)
 			if other := r.otherWay(best, ways); other != nil {
@@ -120,8 +122,13 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 	}
 	n.col = cols[i]
 	t := &stationTable{grid: g, head: row, names: []name{n}, blocks: map[int]string{}}
+	edge, edged := g.edgeOf(row, cols[i])
 	for i++; i < len(cols); i++ {
 		n, ok := r.stationName(g.see(row, cols[i]))
+		if edged && cols[i] > edge.Right {
+			t.over = ok && cols[i] == edge.Right+1 && goesOn(t.names, n)
+			break
+		}
 		last := t.names[len(t.names)-1]
 		gap := cols[i] - last.col - 1
 		if !ok && r.misnamed(t, row, cols, i) {

@@ -88,7 +88,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	t := &records{page: p, kind: kind, top: top, head: bottom, cols: map[string]int{}, heads: map[int]string{}, said: map[string]measure.Form{}, above: map[string]int{}}
 	last, common := 0, []int(nil)
 	for _, col := range r.headColumns(p, top, bottom) {
-		if last > 0 && col > last+3 {
+		if last > 0 && (col > last+3 || p.edgeBetween(bottom, last, col)) {
 			if len(t.cols) >= kind.least {
 				break // another table stands beside this one
 			}
@@ -175,7 +175,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			delete(t.heads, col) // what stands beside it
 		}
 	}
-	t.caption = r.above(p, top, t.left, t.right)
+	t.caption = r.above(p, top, t.left, bottom+1, t.right)
 	return t
 }
 

@@ -30,6 +30,23 @@ func (r *reader) readGrid(t *stationTable) {
 		return
 	}
 	t.done()
+	r.pastEdge(t)
+}
+
+// pastEdge reports what goes on with a table just beyond the edge of the
+// spreadsheet's own.
+func (r *reader) pastEdge(t *stationTable) {
+	edge, ok := t.edgeOf(t.head, t.left)
+	if !ok {
+		return
+	}
+	if t.over {
+		r.overEdge(t.place(t.head, edge.Right+1), text(t.see(t.head, edge.Right+1)))
+	}
+	below := edge.Bottom + 1
+	if figures, others, _ := t.count(below); figures > others && !r.sums(t, below) {
+		r.overEdge(t.place(below, t.between(below, t.left, t.right)[0]), t.label(below))
+	}
 }
 
 // done ticks off all of a table.
@@ -265,7 +282,7 @@ func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said me
 // found is the table as show prints it.
 func (t *stationTable) found(kind string, d decision) source.Table {
 	top, left, bottom, right := t.bounds()
-	table := source.Table{Table: kind, Book: t.book.Name, Sheet: t.sheet.Name, Range: grid{page: t.page}.block(top, left, bottom, right),
+	table := source.Table{Table: kind, Book: t.book.Name, Sheet: t.sheet.Name, Range: grid{page: t.page}.area(top, left, bottom, right),
 		Unit: d.form.Unit.String(), Notation: d.form.Notation.String(), Evidence: slices.Clone(d.why)}
 	switch d.form.Notation {
 	case measure.FeetInchesEighths, measure.OldPrint, measure.FeetInchesFractions:
@@ -274,6 +291,7 @@ func (t *stationTable) found(kind string, d decision) source.Table {
 		}
 	}
 	table.Evidence = append(table.Evidence, "stations run "+map[bool]string{false: "across", true: "down"}[t.turned])
+	table.Evidence = append(table.Evidence, t.calledSo(t.bounds())...)
 	return table
 }
 

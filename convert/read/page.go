@@ -25,6 +25,8 @@ type page struct {
 	covered map[[2]int][2]int     // cells under a merged one, and where its value is
 	within  *sheet.Range          // what may be seen, where the guide says
 	turned  bool                  // its rows are the sheet's columns
+	hints   []hint                // the book's own names
+	named   []source.Cell         // cells taken as settings by their names
 }
 
 func newPage(b *sheet.Book, s *sheet.Sheet) *page {
@@ -36,7 +38,7 @@ func newPage(b *sheet.Book, s *sheet.Sheet) *page {
 
 // seen is a sheet as a page, before its cells are looked at.
 func seen(b *sheet.Book, s *sheet.Sheet) *page {
-	p := &page{book: b, sheet: s, used: map[[2]int]bool{}, put: map[[2]int]sheet.Cell{}, covered: map[[2]int][2]int{}}
+	p := &page{book: b, sheet: s, used: map[[2]int]bool{}, put: map[[2]int]sheet.Cell{}, covered: map[[2]int][2]int{}, hints: hintsOf(b, s)}
 	for r, row := range s.Rows {
 		for c, cell := range row {
 			if !filled(cell) {
@@ -202,8 +204,8 @@ func (g grid) between(row, left, right int) []int {
 	return all[i:j]
 }
 
-// block is a range of the grid as the sheet names it: "B3:W14".
-func (g grid) block(top, left, bottom, right int) string {
+// area is a range of the grid as the sheet names it: "B3:W14".
+func (g grid) area(top, left, bottom, right int) string {
 	t, l := g.swap(top, left)
 	b, r := g.swap(bottom, right)
 	return g.cell(t, l).Ref() + ":" + g.cell(b, r).Ref()

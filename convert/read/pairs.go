@@ -190,7 +190,7 @@ func number(c sheet.Cell) bool {
 // readPairs reads sections found as blocks of two columns.
 func (r *reader) readPairs(p *page, blocks []pairBlock) {
 	first, last := blocks[0], blocks[len(blocks)-1]
-	caption := r.above(p, max(1, first.at.Row), min(first.out, first.up), max(last.out, last.up))
+	caption := r.above(p, max(1, first.at.Row), min(first.out, first.up), max(1, first.at.Row)+1, max(last.out, last.up))
 	said, _ := r.formOf(p, nil, caption)
 	var cells []sheet.Cell
 	for _, k := range blocks {
@@ -228,7 +228,7 @@ func (r *reader) readPairs(p *page, blocks []pairBlock) {
 		p.useBlock(k.at.Row, min(k.out, k.up), k.rows[len(k.rows)-1], max(k.out, k.up))
 	}
 	p.tables++
-	table := source.Table{Table: "offsets", Book: p.book.Name, Sheet: p.sheet.Name, Range: grid{page: p}.block(top, left, bottom, right),
+	table := source.Table{Table: "offsets", Book: p.book.Name, Sheet: p.sheet.Name, Range: grid{page: p}.area(top, left, bottom, right),
 		Unit: d.form.Unit.String(), Notation: d.form.Notation.String(), Evidence: append(slices.Clone(d.why), "sections as half-breadth and height")}
 	r.sections(o, table, points, weigh(cells).decimal)
 }

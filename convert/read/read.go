@@ -56,6 +56,9 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.lists(p, []recordTable{settingsTable()})
 		r.loneSettings(p)
 	}
+	for _, p := range r.pages {
+		r.namedSettings(p)
+	}
 	r.apply()
 	r.set(o.Set)
 	r.bare = r.rules.Yard.Bare
@@ -71,6 +74,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.fillPositions()
 	r.widthsByStation()
 	for _, p := range r.pages {
+		r.namedCells(p)
 		r.leftovers(p)
 	}
 	r.checkGuide()

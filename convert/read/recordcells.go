@@ -60,7 +60,8 @@ func (t *records) found(name string) source.Table {
 	for _, n := range t.names {
 		right = max(right, n.col)
 	}
-	return source.Table{Table: name, Book: t.page.book.Name, Sheet: t.page.sheet.Name, Range: g.block(t.top, t.left, t.last(), right), Lines: len(t.rows)}
+	return source.Table{Table: name, Book: t.page.book.Name, Sheet: t.page.sheet.Name, Range: g.area(t.top, t.left, t.last(), right), Lines: len(t.rows),
+		Evidence: t.page.calledSo(t.top, t.left, t.last(), right)}
 }
 
 // columnsLeft notes the columns of a table whose headings are not known here.

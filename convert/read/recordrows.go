@@ -16,6 +16,11 @@ func (r *reader) body(t *records) {
 	if w := t.page.within; w != nil {
 		last = min(last, w.Bottom)
 	}
+	edge, edged := t.page.edge(t.head, t.left)
+	if edged {
+		defer r.pastRows(t, edge.Bottom+1)
+		last = min(last, edge.Bottom)
+	}
 	for row := t.head + 1; row <= last; row++ {
 		cells, texts := 0, 0
 		for _, col := range t.page.filled[0][row] {
@@ -58,6 +63,16 @@ func (r *reader) body(t *records) {
 		for _, col := range t.cols {
 			t.page.use(row, col)
 		}
+	}
+}
+
+// pastRows takes the table's own sums just below the edge of the spreadsheet's own
+// table, and reports a record there.
+func (r *reader) pastRows(t *records, row int) {
+	switch {
+	case row > t.page.rows || r.anyHeading(t, row) || r.summaryRow(t, row):
+	case t.keyed(row) && len(grid{page: t.page}.between(row, t.left, t.right)) > 1:
+		r.overEdge(t.page.cell(row, t.left), text(t.page.at(row, t.left)))
 	}
 }
 

@@ -25,7 +25,7 @@ func (r *reader) sideways(p *page) {
 		if t == nil || t.recordsBelow() < fewestRecords {
 			continue
 		}
-		t.caption = r.above(p, t.left, t.top, t.head)
+		t.caption = r.above(p, t.left, t.top, t.right, t.head)
 		r.list(t)
 		row = t.last()
 	}
@@ -104,6 +104,10 @@ func (p *page) turn() *page {
 	}
 	q := seen(p.book, s)
 	q.turned = true
+	for i := range q.hints {
+		g := &q.hints[i].Range
+		g.Top, g.Left, g.Bottom, g.Right = g.Left, g.Top, g.Right, g.Bottom
+	}
 	for at := range p.used {
 		q.use(at[1], at[0])
 	}

@@ -86,6 +86,7 @@ const NamePrefix = "strakebook_"
 type Name struct {
 	Name, Sheet string
 	Range       Range
+	Table       bool // a spreadsheet's own table, with its headings
 }
 
 // Book is one workbook, or one text file as a book of one sheet.

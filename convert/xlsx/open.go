@@ -223,7 +223,7 @@ func (in *contents) names() ([]sheet.Name, error) {
 		for _, part := range p.tables {
 			r := newReader(in.archive.parts[part])
 			err := r.each(map[string]func() error{"table": func() error {
-				n := sheet.Name{Sheet: p.name}
+				n := sheet.Name{Sheet: p.name, Table: true}
 				var named bool
 				if n.Name, named = r.attr("displayName"); !named {
 					return r.fault("a table without a name")

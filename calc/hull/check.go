@@ -1,6 +1,10 @@
 package hull
 
-import "strakebook/calc/finding"
+import (
+	"slices"
+
+	"strakebook/calc/finding"
+)
 
 // Report is what the checks of a table of offsets have to say.
 type Report struct {
@@ -24,7 +28,23 @@ func Examine(o Offsets, r Rules) Report {
 		e.Found = append(e.Found, finding.Finding{Kind: OffsetsSurface, Cell: o.Cell,
 			Text: "the book does not say whether the offsets are to the outside or the inside of planking"})
 	}
+	e.countFindings(o)
 	return e
+}
+
+// countFindings is what is found above a note on each line: at its figures, or of
+// the line itself.
+func (e *Report) countFindings(o Offsets) {
+	for _, f := range e.Found {
+		if f.Severity == finding.Note {
+			continue
+		}
+		if i, _, ok := o.find(f.Cell); ok {
+			e.Lines[i].Findings++
+		} else if i := slices.IndexFunc(o.Lines, func(l Line) bool { return l.Cell == f.Cell }); i >= 0 {
+			e.Lines[i].Findings++
+		}
+	}
 }
 
 // ends is the first and last station at which a line has more than nothing.

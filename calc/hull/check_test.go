@@ -79,7 +79,9 @@ func TestGapsAndImpossible(t *testing.T) {
 		o.Lines[i].Values[15] = source.Reading[measure.Length]{Cell: o.Lines[i].Values[15].Cell}
 	}
 	o.Stations[2].Name = "1"
-	found := Examine(o, DefaultRules()).Found
+	o.Lines[2].Values[10].State, o.Lines[2].Values[10].Text = source.Unread, "1-x-4"
+	e := Examine(o, DefaultRules())
+	found := e.Found
 	for _, want := range []string{"offset-gap J5", "offset-negative F7", "offset-zero K8", "station-blank Q1", "station-repeated D1"} {
 		n := 0
 		for _, f := range found {
@@ -91,10 +93,26 @@ func TestGapsAndImpossible(t *testing.T) {
 			t.Errorf("%s: found %d times", want, n)
 		}
 	}
-	if above := aboveNote(found); len(above) != 5 {
+	above := aboveNote(found)
+	if len(above) != 5 {
 		for _, f := range above {
 			t.Errorf("%s: %s [%s]", f.Cell, f.Text, f.Code)
 		}
+	}
+	// All of it is asked, and the figure that cannot be read as well, a station
+	// after the other.
+	queries, counted := e.Queries(o), 0
+	if !slices.IsSortedFunc(queries, func(a, b Query) int { return a.Cell.Col - b.Cell.Col }) || len(queries) != len(above)+1 {
+		t.Errorf("queries: %+v", queries)
+	}
+	if i := slices.IndexFunc(queries, func(q Query) bool { return q.Reads == "1-x-4" }); i < 0 || queries[i].Station != "10" || queries[i].Before == "" || !strings.HasPrefix(queries[i].Suggests, "about 1-") {
+		t.Errorf("no query of the figure that cannot be read: %+v", queries)
+	}
+	for _, l := range e.Lines {
+		counted += l.Findings
+	}
+	if counted != 3 { // the gap, the sign and the zero; two are of stations
+		t.Errorf("%d findings of lines", counted)
 	}
 }
 

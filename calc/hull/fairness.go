@@ -22,7 +22,7 @@ type LineReport struct {
 	Departure []measure.Length // reads less faired, a station each
 	Given     []bool           // whether the station has a departure
 	Cells     []source.Cell    // of the values, a station each
-	Findings  int
+	Findings  int              // above a note at its figures or its head
 }
 
 // checked is a table with what was made of it, for its findings.
@@ -142,18 +142,14 @@ func (c checked) reports() []LineReport {
 	all := make([]LineReport, len(rows))
 	for i, row := range rows {
 		clean := fair.Row{X: row.X, Y: row.Y, Given: slices.Clone(row.Given)}
-		found := 0
 		for k := range clean.Given {
-			if c.touched(k) {
+			if c.touched(k) || c.withdrawn[fair.Spot{Row: i, At: k}] {
 				clean.Given[k] = false
-			} else if c.withdrawn[fair.Spot{Row: i, At: k}] {
-				clean.Given[k] = false
-				found++
 			}
 		}
 		off, gauge, ok := fair.Departures(clean)
 		rep := LineReport{Line: o.Lines[i].Name, View: o.Lines[i].View, Given: ok, Departure: make([]measure.Length, len(off)),
-			Cells: make([]source.Cell, len(off)), Findings: found}
+			Cells: make([]source.Cell, len(off))}
 		var sizes []float64
 		for k := range off {
 			rep.Cells[k] = o.Lines[i].Values[k].Cell

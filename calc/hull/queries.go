@@ -2,6 +2,8 @@ package hull
 
 import (
 	"cmp"
+	"fmt"
+	"slices"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/source"
@@ -19,25 +21,57 @@ type Query struct {
 }
 
 // Queries is what there is to ask of a table: everything found in it above a
-// note, in the order of its stations, then its lines.
+// note, and each figure that cannot be read, in the order of its stations, then
+// its lines.
 func (e Report) Queries(o Offsets) []Query {
-	var all []Query
+	type ranked struct {
+		Query
+		station, line int
+	}
+	var all []ranked
+	add := func(q Query, i, k int) {
+		if i >= 0 {
+			q.Line = o.Lines[i].words()
+		}
+		if k >= 0 {
+			q.Station = o.Stations[k].Name
+		}
+		if i >= 0 && k >= 0 {
+			q.Reads = cmp.Or(q.Reads, o.Lines[i].Values[k].Text)
+			q.Before, q.After = o.along(i, k, -1), o.along(i, k, 1)
+			q.Below, q.Above = o.across(i, k, -1), o.across(i, k, 1)
+		}
+		all = append(all, ranked{q, k, i})
+	}
 	for _, f := range e.Found {
 		if f.Severity == finding.Note {
 			continue
 		}
-		q := Query{Cell: f.Cell, Text: f.Text, Reads: f.Reads, Suggests: f.Suggests}
-		if i, k, ok := o.find(f.Cell); ok {
-			q.Line, q.Station = o.Lines[i].words(), o.Stations[k].Name
-			q.Reads = cmp.Or(q.Reads, o.Lines[i].Values[k].Text)
-			q.Before, q.After = o.along(i, k, -1), o.along(i, k, 1)
-			q.Below, q.Above = o.across(i, k, -1), o.across(i, k, 1)
-		} else if k := o.station(f.Cell); k >= 0 {
-			q.Station = o.Stations[k].Name
+		i, k, ok := o.find(f.Cell)
+		if !ok {
+			i = slices.IndexFunc(o.Lines, func(l Line) bool { return l.Cell == f.Cell })
+			k = o.station(f.Cell)
 		}
-		all = append(all, q)
+		add(Query{Cell: f.Cell, Text: f.Text, Reads: f.Reads, Suggests: f.Suggests}, i, k)
 	}
-	return all
+	for i, l := range o.Lines {
+		for k, v := range l.Values {
+			if v.State != source.Unread {
+				continue
+			}
+			q := Query{Cell: v.Cell, Text: fmt.Sprintf("%s at station %s reads %q, which cannot be read", l.words(), o.Stations[k].Name, v.Text)}
+			if fair, ok := o.fill(i, k); ok {
+				q.Suggests = "about " + o.Form.Write(fair)
+			}
+			add(q, i, k)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b ranked) int { return cmp.Or(cmp.Compare(a.station, b.station), cmp.Compare(a.line, b.line)) })
+	queries := make([]Query, len(all))
+	for i, q := range all {
+		queries[i] = q.Query
+	}
+	return queries
 }
 
 // along is the figure nearest to a place on its line on one side.

@@ -18,23 +18,11 @@ func corrected(in Input) *page {
 	if len(changes) == 0 {
 		return p
 	}
-	widest := 0
-	for i, o := range in.Result.Offsets {
-		for k := widest; k < len(o.Stations); k++ {
-			name := o.Stations[k].Name
-			if i > 0 {
-				name = fmt.Sprint("column ", k+1) // its own stations head the table below
-			}
-			p.add(col(name, 8.5))
-		}
-		widest = max(widest, len(o.Stations))
-	}
+	widest := p.stationColumns(in.Result.Offsets)
 	p.add(col("Changed", 40))
 	p.add(col("Revision", 12))
 	for i, o := range in.Result.Offsets {
-		if i > 0 {
-			p.line(stationNames(o)...)
-		}
+		p.ownStations(i, in.Result.Offsets)
 		p.line(positions(o)...)
 		for _, l := range o.Lines {
 			p.line(in.correctedLine(l, o, widest)...)
@@ -65,15 +53,6 @@ func (in Input) revision() string {
 		return "Revision of " + d + ": the marked figures are changed from the table as read, as the builder decided. The rest is as read."
 	}
 	return "Revision without a date: give date on the Settings sheet. The marked figures are changed from the table as read, as the builder decided. The rest is as read."
-}
-
-// stationNames is a table's own stations, above its lines.
-func stationNames(o hull.Offsets) []sheet.Cell {
-	all := []sheet.Cell{text(""), text("Station")}
-	for _, s := range o.Stations {
-		all = append(all, text(s.Name))
-	}
-	return all
 }
 
 // positions is where a table's stations stand.

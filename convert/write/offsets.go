@@ -1,6 +1,9 @@
 package write
 
 import (
+	"fmt"
+	"slices"
+
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -18,11 +21,10 @@ func offsets(in Input) *page {
 	p.empty = "No offsets: a table of half-breadths and heights by station is needed."
 	p.note("Off fair: as read less faired, in " + steps(u) + ", + where the figure is the greater. Marked figures have a line on the Warnings sheet.")
 	doubt := doubts(in.Findings)
+	p.stationColumns(in.Job.Offsets)
 	i := 0
-	for _, o := range in.Job.Offsets {
-		for k := len(p.cols) - 3; k < len(o.Stations); k++ {
-			p.add(col(o.Stations[k].Name, 8.5))
-		}
+	for n, o := range in.Job.Offsets {
+		p.ownStations(n, in.Job.Offsets)
 		for _, l := range o.Lines {
 			p.line(append([]sheet.Cell{text(l.View.String()), text(l.Name), text("as read")}, read(l, o.Form, doubt)...)...)
 			if i < len(in.Result.Fair) && in.Result.Fair[i].Smallest > 0 {
@@ -32,6 +34,36 @@ func offsets(in Input) *page {
 		}
 	}
 	return p
+}
+
+// stationColumns adds a column for each station, headed by those of the first
+// table.
+func (p *page) stationColumns(tables []hull.Offsets) (widest int) {
+	for n, o := range tables {
+		for ; widest < len(o.Stations); widest++ {
+			name := o.Stations[widest].Name
+			if n > 0 {
+				name = fmt.Sprint("column ", widest+1)
+			}
+			p.add(col(name, 8.5))
+		}
+	}
+	return widest
+}
+
+// ownStations heads the lines of a later table with its own stations, where they
+// are not those that the lines above stand under.
+func (p *page) ownStations(n int, tables []hull.Offsets) {
+	same := func(a, b hull.Station) bool { return a.Name == b.Name }
+	if n == 0 || slices.EqualFunc(tables[n].Stations, tables[n-1].Stations, same) {
+		return
+	}
+	all := make([]sheet.Cell, p.keys)
+	all[1] = text("Station")
+	for _, s := range tables[n].Stations {
+		all = append(all, text(s.Name))
+	}
+	p.line(all...)
 }
 
 // steps is what departures are counted in.

@@ -83,6 +83,7 @@ type EndCut struct {
 	Off   measure.Angle // off square to the board's edge, plus where the upper corner is the longer
 	Meets measure.Angle // between the plank and the middle line's plane, or at a transom the station's
 	Stem  bool          // it ends on the middle line
+	Joint bool          // it meets the next piece, square to the run of the strake; Meets is then none
 }
 
 // Spile develops every strake that is lined off. The list of strakes gives their

@@ -111,6 +111,44 @@ func TestHangAndSny(t *testing.T) {
 	near(t, "hang of a piece", q.Sny.Inches(), 10./16, 0.04)
 }
 
+// TestJointsInPlan gets out to the sweep a strake that hangs as the sheer does, 40 +
+// 10 u^2 up with u = x/48 - 1, and 5 in deep all along: where a piece ends at u its
+// run slopes by 20 u/48, and so far is the joint cut off square to the board of a
+// piece that is the same to both sides of midships, the upper corners the shorter.
+func TestJointsInPlan(t *testing.T) {
+	o := flatSide()
+	marks := SeamMarks{Skin: Planks, Kind: MarkFromSheer, Stations: o.Stations, Seams: []SeamMark{{Strake: "side"}}}
+	for range o.Stations {
+		marks.Seams[0].Values = append(marks.Seams[0].Values, source.Is(5*measure.Inch))
+	}
+	list := []Strake{{Name: "side", Skin: Planks}}
+	s, _ := Work(o, list, DefaultRules(), marks)
+	all, _ := s.Spile(list, SawnUpper, DefaultRules())
+	whole := all[0]
+	p, _ := whole.Between(1, whole.Length.Times(0.25), whole.Length.Times(0.75), DefaultRules())
+	long := p.Ordinates[len(p.Ordinates)-1].At - p.Ordinates[0].At
+	slope := math.Atan(20./48*long.Inches()/96) * 180 / math.Pi
+	near(t, "fore joint in plan", float64(p.Fore.Off), -slope, 0.1)
+	near(t, "after joint in plan", float64(p.After.Off), -slope, 0.1)
+	if !p.Fore.Joint || !p.After.Joint || whole.Fore.Joint || whole.After.Joint {
+		t.Errorf("joints %v and %v", p.Fore, p.After)
+	}
+	// Between two pieces the boards meet at what the two joints are off square.
+	fore, _ := whole.Between(1, 0, whole.Length.Times(0.6), DefaultRules())
+	after, _ := whole.Between(2, whole.Length.Times(0.6), whole.Length, DefaultRules())
+	near(t, "boards of two pieces", float64(fore.After.Off+after.Fore.Off), float64(boardWay(fore)-boardWay(after)), 0.1)
+	if fore.Fore.Joint || after.After.Joint {
+		t.Error("the strake's end is a joint")
+	}
+}
+
+// boardWay is the way a piece's board runs, in degrees going up aft. Those at the
+// joint point the same way for two pieces cut from one laid-out strake.
+func boardWay(p Spiled) measure.Angle {
+	_, way, _ := narrowest(p.shape.outline())
+	return measure.Radians(math.Atan2(way.y, way.x))
+}
+
 // TestSpileKeepsLengths says that on every hull the laid-out edges are as long as
 // the seams, that a hull turned end for end gives the same boards, and that the
 // board covers the plank at its widest.
@@ -144,19 +182,65 @@ func TestSpileKeepsLengths(t *testing.T) {
 	}
 }
 
-// TestHoodEnds looks at the ends of the sheer strake of the Wigley hull: on the
-// stem, where the waterline makes atan(4B/(2L)) = 26.565 degrees with the middle
-// line.
+// TestHoodEnds looks at the ends of strakes of the Wigley hull, on its plumb stem:
+// there its waterline at z makes atan((1 - (z/2)^2)/2) with the middle line.
 func TestHoodEnds(t *testing.T) {
 	list := []Strake{{Name: "1-24", Skin: Planks, Count: source.Is(24), Thickness: source.Is(measure.Inch)}}
-	s, _ := Work(wigley(measure.Foot, measure.SixtyFourth), list, DefaultRules())
-	all, _ := s.Spile(list, SawnUpper, DefaultRules())
-	p := all[0]
-	if !p.Fore.Stem || !p.After.Stem {
-		t.Errorf("ends %v and %v", p.Fore, p.After)
+	for _, c := range []struct {
+		stations, levels int
+		step             measure.Length
+		within           float64
+	}{{41, 17, measure.Nanometre, 0.1}, {21, 9, measure.Nanometre, 0.5}, {21, 9, measure.Eighth, 0.6}} {
+		o := wigleyTable(measure.Foot, c.step, c.stations, c.levels)
+		o.Surface = InsidePlanking
+		s, _ := Work(o, list, DefaultRules())
+		all, _ := s.Spile(list, SawnUpper, DefaultRules())
+		worst := 0.0
+		for i, p := range all {
+			if !p.Fore.Stem || !p.After.Stem {
+				t.Errorf("ends %v and %v", p.Fore, p.After)
+			}
+			z := (float64(i) + 0.5) / 12 // of the middle of the strake's end
+			want := math.Atan((1-z*z/4)/2) * 180 / math.Pi
+			worst = max(worst, math.Abs(float64(p.Fore.Meets)-want), math.Abs(float64(p.After.Meets)-want))
+			near(t, "both ends alike", float64(p.Fore.Off-p.After.Off), 0, 0.001)
+		}
+		t.Logf("%d stations, step %v: out by %.3f", c.stations, c.step, worst)
+		if worst > c.within {
+			t.Errorf("%d stations, step %v: out by %.3f degrees", c.stations, c.step, worst)
+		}
 	}
-	near(t, "fore end to the middle line", float64(p.Fore.Meets), 26.565, 1)
-	near(t, "after end to the middle line", float64(p.After.Meets), 26.565, 1)
+}
+
+// TestEndsOfAWedge cuts the ends of a hull of flat sides, a fifth of its length in
+// half-breadth, level below and its sheer rising by a tenth going aft: one strake is
+// its side, and the board lies along the sheer. Plain geometry.
+func TestEndsOfAWedge(t *testing.T) {
+	h := surfaceHull{480, func(float64) float64 { return 0 }, func(x float64) float64 { return 40 + x/10 }, func(x, _ float64) float64 { return x / 5 }}
+	list := []Strake{{Name: "1", Skin: Planks, Count: source.Is(1)}}
+	for _, c := range []struct{ step, within float64 }{{1e-5, 0.01}, {0.125, 0.5}} {
+		o := tabled(h, 9, measure.Inches(c.step))
+		o.Surface = InsidePlanking
+		foot := o.Lines[2] // the deck's breadths, and the rabbet's too
+		foot.Name, foot.Role, o.Lines[0].Role = "rabbet", Rabbet, Rabbet
+		o.Lines = append(o.Lines, foot)
+		s, _ := Work(o, list, DefaultRules())
+		all, _ := s.Spile(list, SawnUpper, DefaultRules())
+		if len(all) != 1 {
+			t.Fatal("no strake")
+		}
+		p := all[0]
+		side := math.Atan(0.2) * 180 / math.Pi
+		sheer := math.Atan(0.1*math.Cos(math.Atan(0.2))) * 180 / math.Pi // along the side
+		near(t, "fore end off square", float64(p.Fore.Off), -sheer, c.within)
+		near(t, "after end off square", float64(p.After.Off), sheer, c.within)
+		near(t, "stem to the middle line", float64(p.Fore.Meets), side, c.within)
+		near(t, "after end to the station", float64(p.After.Meets), 90-side, c.within)
+		if !p.Fore.Stem || p.After.Stem {
+			t.Errorf("ends on %v and %v", p.Fore, p.After)
+		}
+		near(t, "length", p.Length.Inches(), 480/math.Cos(math.Atan(0.2))/math.Cos(sheer*math.Pi/180), 0.01+c.step)
+	}
 }
 
 // TestWithout draws a hull without the figures that are not believed: the section

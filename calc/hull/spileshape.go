@@ -17,6 +17,7 @@ type developed struct {
 	bevelL       []float64
 	stations     []string // of each rung, "" for none
 	stem         float64  // an end no farther out than this is on the stem
+	run          [2]flat  // the way aft at the fore end and the after end, where they are joints
 }
 
 // rungParts is how many rungs a space between stations is laid out by.
@@ -138,12 +139,7 @@ func (d *developed) outline() []flat {
 func (d *developed) widest() float64 {
 	wide := 0.0
 	for i := range d.upper {
-		a, b := max(0, i-1), min(len(d.upper)-1, i+1)
-		way := d.upper[b].plus(d.lower[b]).minus(d.upper[a].plus(d.lower[a]))
-		if way.length() == 0 {
-			continue
-		}
-		way = way.times(1 / way.length())
+		way := d.way(float64(i))
 		wide = max(wide, way.across(d.upper[i].minus(d.lower[i])), way.across(d.outU[i].minus(d.outL[i])))
 	}
 	return wide
@@ -251,37 +247,6 @@ func (d *developed) bevelAt(line []flat, bevel []float64, x float64) float64 {
 	return height(along, x)
 }
 
-// endCut is how the first or the last rung stands to the edge of the board, which
-// runs in a direction, and to what it lands on.
-func (d *developed) endCut(i int, way flat) EndCut {
-	inner := 1
-	if i > 0 {
-		inner = len(d.rungs) - 2
-	}
-	across := d.upper[i].minus(d.lower[i])
-	var e EndCut
-	if across.length() > 1e-6 {
-		off := math.Atan2(across.x*way.x+across.y*way.y, way.across(across))
-		if i == 0 {
-			off = -off // longer forward
-		}
-		e.Off = measure.Radians(off)
-	}
-	r, in := d.rungs[i], d.rungs[inner]
-	square := r.upper.minus(r.lower).cross(in.upper.plus(in.lower).minus(r.upper.plus(r.lower)))
-	if square.length() == 0 {
-		return e
-	}
-	square = square.unit()
-	e.Stem = max(r.upper.y, r.lower.y) <= d.stem
-	face := square.x
-	if e.Stem {
-		face = square.y
-	}
-	e.Meets = measure.Radians(math.Acos(min(1, math.Abs(face))))
-	return e
-}
-
 // cut is the part of a strake between two distances along its upper edge.
 func (d *developed) cut(from, to float64) (developed, bool) {
 	start := d.rungs[0].s[0]
@@ -291,6 +256,12 @@ func (d *developed) cut(from, to float64) (developed, bool) {
 		return developed{}, false // less than an inch
 	}
 	out := developed{stem: d.stem}
+	if from > start+0.01 {
+		out.run[0] = d.way(d.at(from))
+	}
+	if to < end-0.01 {
+		out.run[1] = d.way(d.at(to))
+	}
 	out.add(d, d.at(from))
 	for i, r := range d.rungs {
 		if r.s[0] > from+0.01 && r.s[0] < to-0.01 {

@@ -51,6 +51,8 @@ type lined struct {
 	girth    []float64   // a station each
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
 	want     [][]float64 // of parallel strakes: down as if the hull went on
+	from     string      // of parallel strakes: the line of the offsets they start on, "" the sheer
+	first    int         // and the strake below it
 	bow      endLine
 	stern    endLine
 	edges    [2]*curve        // rabbet and sheer, once drawn

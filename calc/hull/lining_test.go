@@ -3,8 +3,11 @@ package hull
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
+	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
@@ -111,6 +114,93 @@ func TestParallelStrips(t *testing.T) {
 		if x > 0 && x < 120 {
 			end := seam.run.p[len(seam.run.p)-1]
 			near(t, fmt.Sprintf("end of seam %d", j), end.x, x, 0.1)
+		}
+	}
+}
+
+// TestParallelPlanks lays seven planks 7 in wide down a quarter of a cone, girth
+// (36 - x/10) pi/2: 1/4 in or more is left below them as far as 46.47 in aft, 1 1/2
+// in or more as far as 38.51, both between stations.
+func TestParallelPlanks(t *testing.T) {
+	o := roundOffsets(func(x float64) float64 { return 36 - x/10 })
+	o.Surface = InsidePlanking
+	r := DefaultRules()
+	r.LiningPlanks = ByWidths
+	list := []Strake{{Name: "1-7", Skin: Planks, Count: source.Is(7), Width: source.Is(7 * measure.Inch)}}
+	s, found := Work(o, list, r)
+	l := s.Linings[0]
+	for k, left := range l.Left {
+		want := (36-1.2*float64(k))*math.Pi/2 - 49
+		near(t, fmt.Sprint("left at station ", k), left.Inches(), max(0, want), 1./64)
+	}
+	if len(l.Tapers) != 1 || len(l.Stealers) != 1 || l.Tapers[0].From != 0 || l.Stealers[0].From != 0 || l.First != 0 || l.From != "" {
+		t.Fatalf("tapers %v, stealers %v", l.Tapers, l.Stealers)
+	}
+	near(t, "tapers end", l.Tapers[0].To.Inches(), 360-49.25*20/math.Pi, 0.01)
+	near(t, "stealers end", l.Stealers[0].To.Inches(), 360-50.5*20/math.Pi, 0.01)
+	said := ""
+	for _, f := range found {
+		if f.Kind == LiningSum {
+			said += f.Text
+		}
+	}
+	if want := "below the last plank as much as 7.5625 remains: tapering strakes must take it up from station 0 to 1.5 forward of station 4, or stealers from station 0 to 2.5 abaft station 3, where it is 1.5 or more"; said != want {
+		t.Errorf("said %q, want %q", said, want)
+	}
+
+	// From a waterline, the uppermost two planks narrower: two lie above it, and the
+	// third's upper edge along it at every station that has it.
+	r.PlanksFrom = "wl 26"
+	list = []Strake{{Name: "narrow", Skin: Planks, Width: source.Is(4 * measure.Inch)}, {Name: "1-9", Skin: Planks, Count: source.Is(9), Width: source.Is(7 * measure.Inch)}}
+	s, _ = Work(o, list, r)
+	l = s.Linings[0]
+	if l.From != "WL 26" || l.First != 2 || l.Strakes[2].Name != "2" {
+		t.Fatalf("from %q, first %d", l.From, l.First)
+	}
+	for k, p := range l.Seams[2].Points {
+		radius := 36 - 1.2*float64(k)
+		near(t, "the line's height", p.Up.Inches(), 26, 1e-3)
+		near(t, "the line's girth", p.Girth.Inches(), radius*math.Asin(10/radius), 1e-3)
+		near(t, "width below it", l.Strakes[2].Widths[k].Inches(), 7, 1e-6)
+	}
+	// A hull that comes to a plumb stem: the line goes on to the stem itself.
+	r.StripsFrom = "WL 5"
+	wig, _ := Work(wigley(measure.Foot, measure.SixtyFourth), planked()[:1], r)
+	strips := wig.Linings[0]
+	near(t, "the line on the stem", strips.Seams[strips.First].run.p[0].z, 15, 1e-3)
+	r.PlanksFrom = "WL 99"
+	_, found = Work(o, list, r)
+	if !slices.ContainsFunc(found, func(f finding.Finding) bool { return f.Kind == HullUnworked && f.Reads == "WL 99" }) {
+		t.Errorf("a line that is none is not told of: %v", found)
+	}
+}
+
+// TestZones holds eight planks of a quarter of a round of radius 36, 7.07 in wide
+// each, to a limit in every zone by turns: the middles of the first two lie above
+// the light waterline at 24, those of the last four where the round is flatter than
+// 45 degrees, two between.
+func TestZones(t *testing.T) {
+	o := roundOffsets(func(float64) float64 { return 36 })
+	for _, c := range []struct {
+		limit [3]measure.Length
+		want  string
+	}{
+		{[3]measure.Length{7 * measure.Inch, 0, 0}, "2 of the plank skin's strakes are wider than 7 in the topsides: "},
+		{[3]measure.Length{0, 7 * measure.Inch, 0}, "2 of the plank skin's strakes are wider than 7 in the bilge: "},
+		{[3]measure.Length{0, 0, 7 * measure.Inch}, "4 of the plank skin's strakes are wider than 7 in the bottom: "},
+		{[3]measure.Length{8 * measure.Inch, 8 * measure.Inch, 8 * measure.Inch}, ""},
+	} {
+		r := DefaultRules()
+		r.LightWater, r.WidestTopside, r.WidestBilge, r.WidestBottom = 24*measure.Inch, c.limit[0], c.limit[1], c.limit[2]
+		_, found := Work(o, []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8)}}, r)
+		said := ""
+		for _, f := range found {
+			if f.Kind == StrakeWide {
+				said += f.Text
+			}
+		}
+		if (c.want == "") != (said == "") || !strings.HasPrefix(said, c.want) || strings.Count(said, "wider") > 1 {
+			t.Errorf("limits %v: %q", c.limit, said)
 		}
 	}
 }

@@ -31,37 +31,43 @@ var (
 	}
 )
 
-// widths looks at a skin's widths: those over the limit of their zone, those too
+// widths looks at a skin's widths: those over the limit in each zone, those too
 // narrow, and where something remains below the last strake. Strips are as wide
 // as they are ripped.
 func (h *hull) widths(l Lining, from *lined) finding.List {
 	if l.Skin == Strips || len(l.Strakes) == 0 {
 		return nil
 	}
-	wide, narrow := extreme{}, extreme{}
+	var wide [len(zones)]extreme
+	var narrow extreme
 	for j, s := range l.Strakes {
-		over, under := false, false
+		var over [len(zones)]bool
+		under := false
 		for k, w := range s.Widths {
 			if w <= 0 {
 				continue
 			}
-			if most, zone := h.limit(l, j, k, from); most > 0 && w > most {
-				over = true
-				wide.see(w-most, w, most, s.Name, zone, k)
+			if most, zone := h.limit(j, k, from); most > 0 && w > most {
+				over[zone] = true
+				wide[zone].see(w-most, w, most, s.Name, k)
 			}
 			if w < h.r.NarrowestPlank {
 				under = true
-				narrow.see(h.r.NarrowestPlank-w, w, h.r.NarrowestPlank, s.Name, "", k)
+				narrow.see(h.r.NarrowestPlank-w, w, h.r.NarrowestPlank, s.Name, k)
 			}
 		}
-		wide.count(over)
+		for z := range wide {
+			wide[z].count(over[z])
+		}
 		narrow.count(under)
 	}
 	var found finding.List
-	if wide.strakes > 0 {
-		found = append(found, finding.Finding{Kind: StrakeWide, Cell: from.cell, Reads: h.write(wide.width),
-			Text: fmt.Sprintf("%d of the %s skin's strakes are wider than the limit of their zone: %s, in the %s at station %s, is %s against %s", wide.strakes, l.Skin,
-				wide.name, wide.zone, h.o.Stations[wide.at].Name, h.write(wide.width), h.write(wide.limit))})
+	for z, w := range wide {
+		if w.strakes > 0 {
+			found = append(found, finding.Finding{Kind: StrakeWide, Cell: from.cell, Reads: h.write(w.width),
+				Text: fmt.Sprintf("%d of the %s skin's strakes are wider than %s in the %s: %s at station %s is %s", w.strakes, l.Skin,
+					h.write(w.limit), zones[z], w.name, h.o.Stations[w.at].Name, h.write(w.width))})
+		}
 	}
 	if narrow.strakes > 0 {
 		found = append(found, finding.Finding{Kind: StrakeNarrow, Cell: from.cell, Reads: h.write(narrow.width),
@@ -74,13 +80,13 @@ func (h *hull) widths(l Lining, from *lined) finding.List {
 // extreme is the strake farthest beyond a limit and how many are beyond it.
 type extreme struct {
 	beyond, width, limit measure.Length
-	name, zone           string
+	name                 string
 	at, strakes          int
 }
 
-func (e *extreme) see(beyond, width, limit measure.Length, name, zone string, at int) {
+func (e *extreme) see(beyond, width, limit measure.Length, name string, at int) {
 	if beyond > e.beyond {
-		e.beyond, e.width, e.limit, e.name, e.zone, e.at = beyond, width, limit, name, zone, at
+		e.beyond, e.width, e.limit, e.name, e.at = beyond, width, limit, name, at
 	}
 }
 
@@ -93,42 +99,25 @@ func (e *extreme) count(is bool) {
 // write is a length as the offsets are written, to a sixteenth.
 func (h *hull) write(l measure.Length) string { return h.o.Form.Write(l.Round(measure.Sixteenth)) }
 
-// limit is the widest a strake may be at a station and the zone it lies in
-// there: the topsides above the light waterline, the bottom where the section is
-// flatter than 45 degrees, the bilge between them.
-func (h *hull) limit(l Lining, j, k int, from *lined) (measure.Length, string) {
+// zones is where limits of width differ: the topsides above the light waterline,
+// the bottom where the section is flatter than 45 degrees, the bilge between them.
+var zones = [...]string{"topsides", "bilge", "bottom"}
+
+// limit is the widest a strake may be at a station and which of the zones it lies
+// in there.
+func (h *hull) limit(j, k int, from *lined) (measure.Length, int) {
 	c := from.sections[k]
 	upper, lower := from.down[j][k], from.down[j+1][k]
 	if c == nil || !(upper <= lower) {
-		return 0, ""
+		return 0, 0
 	}
 	t := c.place(c.length() - (upper+lower)/2)
 	p, way := c.at(t), c.along(t)
 	switch {
 	case h.r.LightWater > 0 && p.z > h.r.LightWater.Inches():
-		return h.r.WidestTopside, "topsides"
+		return h.r.WidestTopside, 0
 	case way.z < way.y:
-		return h.r.WidestBottom, "bottom"
+		return h.r.WidestBottom, 2
 	}
-	return h.r.WidestBilge, "bilge"
-}
-
-// remains says where girth is left below the last strake, for a stealer or a
-// taper.
-func (h *hull) remains(l Lining, from *lined) finding.List {
-	first, last, most := -1, -1, measure.Length(0)
-	for k, left := range l.Left {
-		if left > h.r.SumWithin {
-			if first < 0 {
-				first = k
-			}
-			last, most = k, max(most, left)
-		}
-	}
-	if first < 0 || l.By == ByMarks {
-		return nil
-	}
-	return finding.List{{Kind: LiningSum, Cell: from.cell,
-		Text: fmt.Sprintf("below the last %s as much as %s remains, from station %s to station %s: stealers or tapering strakes must take it up", l.Skin,
-			h.o.Form.Write(most.Round(measure.Sixteenth)), h.o.Stations[first].Name, h.o.Stations[last].Name)}}
+	return h.r.WidestBilge, 1
 }

@@ -9,7 +9,7 @@ import (
 
 // lining draws the seams through their places at the stations.
 func (h *hull) lining(l *lined) Lining {
-	out := Lining{Skin: l.skin, Side: l.side, On: l.on, By: l.by}
+	out := Lining{Skin: l.skin, Side: l.side, On: l.on, By: l.by, From: l.from, First: l.first}
 	if len(l.names) == 0 {
 		return out
 	}
@@ -43,6 +43,9 @@ func (h *hull) lining(l *lined) Lining {
 			left = measure.Inches(girth - last[k])
 		}
 		out.Left = append(out.Left, left.Round(measure.SixtyFourth))
+	}
+	if l.by == ByWidths {
+		out.Tapers, out.Stealers = h.leftOver(l, h.r.SumWithin), h.leftOver(l, max(h.r.SumWithin, h.r.NarrowestPlank))
 	}
 	return out
 }

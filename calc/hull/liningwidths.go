@@ -10,8 +10,9 @@ import (
 	"strakebook/calc/source"
 )
 
-// byWidths lays parallel strakes of their own widths, from the sheer down or, for
-// strips, both ways from the line they are to start on.
+// byWidths lays parallel strakes of their own widths, from the sheer down or both
+// ways from the line they are to start on. The last of those above the line has
+// its lower edge on it.
 func (h *hull) byWidths(l *lined, strakes []Strake) finding.List {
 	var w []float64
 	for _, s := range strakes {
@@ -31,13 +32,16 @@ func (h *hull) byWidths(l *lined, strakes []Strake) finding.List {
 			most, above = max(most, girth-start[k]), max(above, start[k])
 		}
 	}
-	up := int(math.Ceil(above/w[0] - 1e-9))
 	listed := len(w)
 	if len(strakes) == 1 && !strakes[0].Count.OK() {
 		listed = 0 // one row for the whole skin: its strakes are counted here
 	}
 	l.names, l.down, l.want = nil, nil, nil
-	at := -float64(up) * w[0]
+	width := func(j int) float64 { return w[min(j, len(w)-1)] }
+	at := 0.0
+	for ; at > -above+1e-6 && l.first < mostAlike && width(l.first) > 0; l.first++ {
+		at -= width(l.first)
+	}
 	for j := 0; ; j++ {
 		row, want := make([]float64, len(l.girth)), make([]float64, len(l.girth))
 		for k, girth := range l.girth {
@@ -47,17 +51,13 @@ func (h *hull) byWidths(l *lined, strakes []Strake) finding.List {
 			}
 		}
 		l.down, l.want = append(l.down, row), append(l.want, want)
-		if at >= most-1e-6 || listed > 0 && j == listed || j == mostAlike {
+		if at >= most-1e-6 || listed > 0 && j == listed || j == mostAlike || width(j) <= 0 {
 			break
 		}
-		width := w[min(j, len(w)-1)]
-		if width <= 0 {
-			break
-		}
-		at += width
+		at += width(j)
 		l.names = append(l.names, stripName(strakes, j, listed))
 	}
-	return append(found, h.countStrips(l, listed, up, most-at)...)
+	return append(found, h.countStrakes(l, listed, most-at)...)
 }
 
 // stripName is the name of the strake so many from the top.
@@ -75,12 +75,15 @@ func stripName(strakes []Strake, j, listed int) string {
 	return fmt.Sprint(j + 1)
 }
 
-// startLine is the girth from the sheer, at each station, of the line the strips
+// startLine is the girth from the sheer, at each station, of the line the strakes
 // start on.
 func (h *hull) startLine(l *lined) ([]float64, finding.List) {
 	start := make([]float64, len(l.girth))
-	name := h.r.StripsFrom
-	if l.skin != Strips || name == "" || strings.EqualFold(name, "sheer") {
+	name, set := h.r.PlanksFrom, "planks from"
+	if l.skin == Strips {
+		name, set = h.r.StripsFrom, "strips from"
+	}
+	if name == "" || strings.EqualFold(name, "sheer") {
 		return start, nil
 	}
 	for _, p := range h.pairs {
@@ -88,21 +91,22 @@ func (h *hull) startLine(l *lined) ([]float64, finding.List) {
 			continue
 		}
 		for k, c := range l.sections {
-			at, ok := h.place(p, k)
 			if c == nil {
-				continue
+				c = h.sections[k].line // of the stem itself, where no planking reaches the station
 			}
-			if !ok {
+			at, ok := h.place(p, k)
+			if c == nil || !ok {
 				start[k] = math.NaN()
 				continue
 			}
 			start[k] = c.length() - c.lengthTo(c.closestTo(at))
 		}
 		fill(h.x, start)
+		l.from = p.name
 		return start, nil
 	}
-	return start, finding.List{{Kind: HullUnworked, Cell: l.cell, Reads: name, Do: "name a line of the offsets in \"strips from\"",
-		Text: fmt.Sprintf("strips are to start on %q, which is no line of the offsets: they are started at the sheer", name)}}
+	return start, finding.List{{Kind: HullUnworked, Cell: l.cell, Reads: name, Do: fmt.Sprintf("name a line of the offsets in %q", set),
+		Text: fmt.Sprintf("%ss are to start on %q, which is no line of the offsets: they are started at the sheer", l.skin, name)}}
 }
 
 // fill carries values on level, and straight between, to where they are not
@@ -164,17 +168,19 @@ func (s Strake) widest() measure.Length {
 	return w
 }
 
-// countStrips says how many strips the skin takes against those listed.
-func (h *hull) countStrips(l *lined, listed, up int, left float64) finding.List {
+// countStrakes says how many strakes the skin takes against those listed. Planks
+// listed too few are told of by what remains below them.
+func (h *hull) countStrakes(l *lined, listed int, left float64) finding.List {
+	short := left > h.r.SumWithin.Inches()
 	switch {
-	case listed == 0 || l.skin != Strips:
+	case listed == 0 || short && l.skin != Strips:
 		return nil
-	case left > h.r.SumWithin.Inches():
+	case short:
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
 			Text: fmt.Sprintf("the %d strips listed stop %s short of the rabbet at the fullest station", listed, h.r.Units.Small(measure.Inches(left)))}}
 	case listed > len(l.names):
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
-			Text: fmt.Sprintf("%d strips a side cover the hull at its fullest station and %d are listed", len(l.names), listed)}}
+			Text: fmt.Sprintf("%d %ss a side cover the hull at its fullest station and %d are listed", len(l.names), l.skin, listed)}}
 	}
 	return nil
 }

@@ -22,6 +22,7 @@ type Rules struct {
 	LiningPlanks   Method
 	LiningStrips   Method
 	StripsFrom     string         // the line of the offsets that the first strip lies along; "" the sheer
+	PlanksFrom     string         // the same of parallel planks
 	SumWithin      measure.Length // widths may differ so much from the girth together
 	SeamWithin     measure.Length // a mark may lie so far off the curve of its neighbours
 	LightWater     measure.Length // height of the light waterline; 0 for not set
@@ -72,9 +73,10 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
 		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
 		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},
-		{Name: "planks lined off", Meaning: "how planks are lined off: as listed (by their widths by station where given, else in equal shares), equal shares of the girth, or parallel strakes of the widths listed from the sheer down", Source: "common practice, no source", Value: setting.Choice(&r.LiningPlanks, "as listed", "builder's marks", "equal shares", "parallel strakes")},
+		{Name: "planks lined off", Meaning: "how planks are lined off: as listed (by their widths by station where given, else in equal shares), equal shares of the girth, or parallel strakes of the widths listed from the sheer or a line of the offsets down", Source: "common practice, no source", Value: setting.Choice(&r.LiningPlanks, "as listed", "builder's marks", "equal shares", "parallel strakes")},
 		{Name: "strips lined off", Meaning: "how strips are lined off: as listed (parallel), equal shares or parallel strakes", Source: "common practice, no source", Value: setting.Choice(&r.LiningStrips, "as listed", "builder's marks", "equal shares", "parallel strakes")},
 		{Name: "strips from", Meaning: "the line of the offsets the first strip is laid along, as the offsets name it; empty: the sheer", Source: "common practice, no source", Value: setting.Text(&r.StripsFrom)},
+		{Name: "planks from", Meaning: "of parallel planks: the line of the offsets they are laid from, down and up, as the offsets name it; empty: the sheer", Source: "common practice, no source", Value: setting.Text(&r.PlanksFrom)},
 		{Name: "widths within", Meaning: "how far a station's widths together may differ from its girth", Source: "our choice", Value: setting.Length(&r.SumWithin, 0, measure.Foot)},
 		{Name: "seams within", Meaning: "how far a mark of a seam may lie off the curve of its neighbours", Source: "our choice", Value: setting.Length(&r.SeamWithin, 0, measure.Foot)},
 		{Name: "light waterline", Meaning: "height of the light waterline above base, where the topsides begin; 0: not set", Source: "the designer's", Value: setting.Length(&r.LightWater, 0, 100*measure.Foot)},

@@ -60,7 +60,16 @@ type Lining struct {
 	Strakes []Lined          // from the sheer down
 	Seams   []Seam           // one more than the strakes: the sheer first, the last at the rabbet or above what remains
 	Left    []measure.Length // below the last strake, a station each
-	girths  []measure.Length // of the surface, a station each
+	// Of parallel strakes: the line of the offsets they start on, "" the sheer, and
+	// the place of the first strake below it; past the last where the line lies
+	// below them all.
+	From  string
+	First int
+	// Of parallel strakes: where along the hull, placed as the stations are, more is
+	// left below the last than widths may be out by, which must taper, and where it
+	// is as wide as a plank may be at the least, so that a stealer can be fitted.
+	Tapers, Stealers []Reach
+	girths           []measure.Length // of the surface, a station each
 }
 
 // Lined is one strake between the seam above and the seam below it.

@@ -51,7 +51,8 @@ type Strake struct {
 	Cell      source.Cell
 }
 
-// Reach is a stretch along a strake, from its fore end.
+// Reach is a stretch along a strake, from its fore end, or along the hull, placed
+// as the stations are.
 type Reach struct{ From, To measure.Length }
 
 // mostAlike is as many strakes as one row may stand for.

@@ -3,6 +3,7 @@ package write
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -25,6 +26,9 @@ func hullSheet(in Input) *page {
 	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: measure before you cut. Scantlings are the designer's and the surveyor's.")
 	p.note("Girths are of half the hull, square up the section in the station's plane. Widths are in " + map[bool]string{true: "millimetres", false: "inches"}[u == measure.StyleMM] + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + u.Long(in.Result.Rules.Hull.ExtraAtEnds) +
 		" left on at each end; listed: as the list of strakes has it. Ends are placed as the stations are. Between stations, and where a station gives too little, figures follow a fair line through the others.")
+	if slices.ContainsFunc(s.Linings, func(l hull.Lining) bool { return l.By == hull.ByWidths }) {
+		p.note("Laid first, down: of strakes laid from a line, the girth from the sheer to the upper edge of the first of them. To taper and stealer: from where to where along the hull more is left below the last parallel strake than widths may be out by, and as much as the narrowest plank.")
+	}
 	p.aside(opens("Girths on the surface the offsets are to: " + s.Surface.String()))
 	p.line(stationRow(s, "position", func(g hull.Girth) sheet.Cell { return long(g.At, u) })...)
 	p.line(stationRow(s, "girth", func(g hull.Girth) sheet.Cell { return some(g.Girth, u, long) })...)
@@ -81,8 +85,8 @@ func liningRows(in Input, p *page, l *hull.Lining) {
 		return
 	}
 	head := fmt.Sprintf("%s skin, %s: %d strakes a side, %s, on the surface %s", l.Skin, l.Side, len(l.Strakes), l.By, l.On)
-	if l.Skin == hull.Strips {
-		head += "; the first strip along the " + cmp.Or(in.Result.Rules.Hull.StripsFrom, "sheer")
+	if l.By == hull.ByWidths && l.First < len(l.Strakes) {
+		head += fmt.Sprintf("; the first, %s, along %s", l.Strakes[l.First].Name, cmp.Or(l.From, "the sheer"))
 	}
 	p.aside(opens(head))
 	typed := typedLengths(in.Job.Strakes)
@@ -99,7 +103,26 @@ func liningRows(in Input, p *page, l *hull.Lining) {
 		}
 		p.line(row...)
 	}
-	leftRow(p, l, u)
+	firstRow(p, l, u)
+	leftRows(p, l, u)
+}
+
+// firstRow is where on each mould the first of strakes that are laid from a line
+// starts: the girth down from the sheer to its upper edge.
+func firstRow(p *page, l *hull.Lining, u measure.Style) {
+	if l.From == "" || l.First >= len(l.Strakes) {
+		return
+	}
+	seam := l.Seams[l.First]
+	row := []sheet.Cell{text(string(l.Skin)), text(l.Strakes[l.First].Name), text(l.Side.String()), text("laid first, down"), some(seam.Length, u, long), {}, {}, {}}
+	for _, at := range seam.Points {
+		c := sheet.Cell{}
+		if at.Crosses {
+			c = small(at.Girth.Round(measure.SixtyFourth), u)
+		}
+		row = append(row, c)
+	}
+	p.line(row...)
 }
 
 // extra is what is left on at the ends of a strake whose length is known.
@@ -110,8 +133,10 @@ func extra(in Input, s hull.Lined) measure.Length {
 	return 2 * in.Result.Rules.Hull.ExtraAtEnds
 }
 
-// leftRow is what remains below the last strake, where anything does.
-func leftRow(p *page, l *hull.Lining, u measure.Style) {
+// leftRows is what remains below the last strake, where anything does, and the
+// stretches of the hull on which strakes must taper for it and on which a stealer
+// can be fitted.
+func leftRows(p *page, l *hull.Lining, u measure.Style) {
 	any := false
 	row := []sheet.Cell{text(string(l.Skin)), {}, text(l.Side.String()), text("left below"), {}, {}, {}, {}}
 	for _, left := range l.Left {
@@ -120,6 +145,12 @@ func leftRow(p *page, l *hull.Lining, u measure.Style) {
 	}
 	if any {
 		p.line(row...)
+	}
+	for _, r := range l.Tapers {
+		p.line(text(string(l.Skin)), text(""), text(l.Side.String()), text("to taper"), long(r.To-r.From, u), sheet.Cell{}, long(r.From, u), long(r.To, u))
+	}
+	for _, r := range l.Stealers {
+		p.line(text(string(l.Skin)), text(""), text(l.Side.String()), text("stealer"), long(r.To-r.From, u), sheet.Cell{}, long(r.From, u), long(r.To, u))
 	}
 }
 

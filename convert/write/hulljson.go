@@ -27,12 +27,30 @@ func jsonHull(s *hull.Shape) object {
 		list = append(list, object{"line": m.Line, "station": m.Station, "mm": thousandth(m.Offset.Millimetres()), "view": m.View.String(), "surface": m.Surface.String()})
 	}
 	put("moulds", list)
+	put("left", jsonLeft(s))
 	list = nil
 	for _, b := range s.Board {
 		list = append(list, object{"line": b.Line, "station": b.Station, "level_deg": thousandth(float64(b.Level)), "square_deg": thousandth(float64(b.Square)), "face": b.Face, "stands": b.Word()})
 	}
 	put("bevel_board", list)
 	return out
+}
+
+// jsonLeft is where along the hull parallel strakes leave something below the last
+// of them.
+func jsonLeft(s *hull.Shape) []object {
+	var list []object
+	for _, l := range s.Linings {
+		for _, what := range []struct {
+			use string
+			all []hull.Reach
+		}{{"taper", l.Tapers}, {"stealer", l.Stealers}} {
+			for _, r := range what.all {
+				list = append(list, object{"skin": l.Skin, "side": l.Side.String(), "for": what.use, "from_mm": mm(r.From), "to_mm": mm(r.To)})
+			}
+		}
+	}
+	return list
 }
 
 // jsonSeams is the seams of every skin from the sheer down, each with the widths

@@ -82,9 +82,22 @@ func (h *hull) shape() *Shape {
 			}
 			s.Sections = append(s.Sections, drawn)
 		}
+		if sec.line == nil {
+			g.Lacks = h.lacks(k)
+		}
 		s.Stations = append(s.Stations, g)
 	}
 	return s
+}
+
+// lacks is why no section could be drawn at a station.
+func (h *hull) lacks(k int) string {
+	for _, l := range h.o.Lines {
+		if l.Values[k].OK() {
+			return "too few offsets"
+		}
+	}
+	return "no offsets"
 }
 
 // name is the line of the table a point of a section lies on.

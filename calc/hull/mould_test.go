@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // TestWigleyBevels holds the bevel board to the formulas of the Wigley hull:
@@ -128,6 +129,96 @@ func TestParallelPlane(t *testing.T) {
 		}
 		if len(c.corners()) != 1 {
 			t.Errorf("%d corners", len(c.corners()))
+		}
+	}
+}
+
+// TestMouldFaces lays down moulds 3/4 in thick for a cone that narrows 1 in 10 aft,
+// under an inch of planking. With bevelled edges the outline on the station line is
+// the planking's inside, whichever face stands there. With square ones a mould
+// that reaches aft of its line, fore face on it, is so much smaller as the cone falls
+// in over its thickness; one that reaches forward is not. The cone is widest at
+// station 0: the standing face is the after one at all that follow.
+func TestMouldFaces(t *testing.T) {
+	o := roundOffsets(func(x float64) float64 { return 36 - x/10 })
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
+	for _, c := range []struct {
+		face    MouldFace
+		square  bool
+		proud   float64
+		fore    bool
+		stands  string
+		degrees float64
+	}{
+		{FaceFore, false, 0, true, "under", -1},
+		{FaceAfter, false, 0, false, "standing", 1},
+		{FaceStanding, false, 0, false, "standing", 1},
+		{FaceFore, true, 0.075, true, "under", -1},
+		{FaceAfter, true, 0, false, "standing", 1},
+		{FaceStanding, true, 0, false, "standing", 1},
+	} {
+		r := DefaultRules()
+		r.MouldThickness, r.MouldFace, r.MouldSquare = 3*measure.Inch/4, c.face, c.square
+		s, _ := Work(o, list, r)
+		count := 0
+		for _, m := range s.Moulds {
+			if m.Surface != InsidePlanking || m.Role != Waterline || m.Place == 0 {
+				continue
+			}
+			radius, below := 36-1.2*float64(m.Place)-math.Hypot(1, 0.1)-c.proud, 36-m.At.Inches()
+			near(t, fmt.Sprintf("%v square %v, %s at station %s", c.face, c.square, m.Line, m.Station), m.Offset.Inches(), math.Sqrt(radius*radius-below*below), 1./64)
+			count++
+		}
+		if count != 60 {
+			t.Fatalf("%d figures", count)
+		}
+		for _, b := range s.Board {
+			if b.Place == 0 {
+				continue
+			}
+			if (b.Face == "fore") != c.fore || b.Word() != c.stands {
+				t.Errorf("%v: %s at station %s has its %s face on the line and stands %s", c.face, b.Line, b.Station, b.Face, b.Word())
+			}
+			// The sign is the matter here; how near is TestWigleyBevels's.
+			near(t, "square bevel", float64(b.Square), c.degrees*math.Atan(0.1)*180/math.Pi, 0.1)
+		}
+	}
+}
+
+// TestUpsideDown takes every height for the moulds down from the floor, 50 in from
+// the base line, and leaves the breadths as they are.
+func TestUpsideDown(t *testing.T) {
+	o := barrel()
+	r := DefaultRules()
+	up, _ := Work(o, planked(), r)
+	r.FloorToBase = 50 * measure.Inch
+	down, _ := Work(o, planked(), r)
+	if len(up.Moulds) == 0 || len(up.Moulds) != len(down.Moulds) {
+		t.Fatalf("%d and %d figures", len(up.Moulds), len(down.Moulds))
+	}
+	heights, levels := 0, 0
+	for i, a := range up.Moulds {
+		b := down.Moulds[i]
+		if a.View == Height {
+			a.Offset = r.FloorToBase - a.Offset
+			heights++
+		}
+		if a.Role == Waterline {
+			a.At = r.FloorToBase - a.At
+			levels++
+		}
+		if a != b {
+			t.Errorf("%+v, want %+v", b, a)
+		}
+	}
+	if heights == 0 || levels == 0 {
+		t.Errorf("%d heights, %d breadths at a level", heights, levels)
+	}
+	// By hand, the deck: 60 above base is 10 beyond the floor; its planking ends at
+	// the same height.
+	for _, m := range down.Moulds {
+		if m.Role == Deck && m.View == Height && m.Offset != -10*measure.Inch {
+			t.Errorf("the deck lies %v from the floor", m.Offset)
 		}
 	}
 }

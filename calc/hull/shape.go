@@ -25,6 +25,7 @@ type Girth struct {
 	Name  string
 	At    measure.Length
 	Girth measure.Length // 0 where the station's section could not be drawn
+	Lacks string         // why it could not, "" where it could
 	From  string         // the line it starts from: "rabbet", "keel", the lowest line given
 	To    string         // the line it ends at: "deck", the highest line given
 }

@@ -1,6 +1,8 @@
 package write
 
 import (
+	"cmp"
+
 	"strakebook/calc/hull"
 	"strakebook/convert/sheet"
 )
@@ -37,8 +39,8 @@ func boardRows(p *page, s *hull.Shape) {
 		lines[key][b.Place], faces[b.Place] = b, b.Face
 	}
 	face := []sheet.Cell{text(""), text("face on the line")}
-	for k := range s.Stations {
-		face = append(face, text(faces[k]))
+	for k, g := range s.Stations {
+		face = append(face, text(cmp.Or(faces[k], g.Lacks)))
 	}
 	p.line(face...)
 	for _, key := range order {

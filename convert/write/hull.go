@@ -32,7 +32,7 @@ func hullSheet(in Input) *page {
 	p.aside(opens("Girths on the surface the offsets are to: " + s.Surface.String()))
 	p.line(stationRow(s, "position", func(g hull.Girth) sheet.Cell { return long(g.At, u) })...)
 	p.line(stationRow(s, "girth", func(g hull.Girth) sheet.Cell { return some(g.Girth, u, long) })...)
-	p.line(stationRow(s, "from", func(g hull.Girth) sheet.Cell { return text(g.From) })...)
+	p.line(stationRow(s, "from", func(g hull.Girth) sheet.Cell { return text(cmp.Or(g.From, g.Lacks)) })...)
 	p.line(stationRow(s, "to", func(g hull.Girth) sheet.Cell { return text(g.To) })...)
 	if len(s.Lines) > 0 {
 		p.aside(opens("True lengths of the lines of the table"))

@@ -1,7 +1,9 @@
 package write
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -21,16 +23,33 @@ func moulds(in Input) *page {
 	p.stations(s)
 	mouldNotes(in, p)
 	for _, on := range []hull.Surface{hull.InsidePlanking, hull.BetweenSkins, hull.OutsidePlanking} {
-		first := true
-		for _, row := range mouldRows(s, on) {
-			if first {
-				p.aside(opens(mouldHead(on)))
-				first = false
-			}
+		rows := mouldRows(s, on)
+		if len(rows) == 0 {
+			continue
+		}
+		p.aside(opens(mouldHead(on)))
+		for _, row := range rows {
 			p.line(row.cells(s)...)
+		}
+		if none, ok := withoutMould(s, on, rows); ok {
+			p.line(none...)
 		}
 	}
 	return p
+}
+
+// withoutMould is why stations have no figure to a surface; not ok where all have.
+func withoutMould(s *hull.Shape, on hull.Surface, rows []*mouldRow) (none []sheet.Cell, ok bool) {
+	none = []sheet.Cell{text(on.String()), text(""), text("none, since"), {}}
+	for k, g := range s.Stations {
+		if slices.ContainsFunc(rows, func(r *mouldRow) bool { _, ok := r.by[k]; return ok }) {
+			none = append(none, sheet.Cell{})
+			continue
+		}
+		// Where there is a section the planking meets its fellow at the middle line.
+		none, ok = append(none, text(cmp.Or(g.Lacks, "all planking"))), true
+	}
+	return none, ok
 }
 
 // mouldNotes is the conventions the moulds are laid down by.

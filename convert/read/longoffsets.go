@@ -71,7 +71,7 @@ func (r *reader) longOffsets(t *records) {
 	o.Resolution = resolution(o.Form, cols[value].places, given(o.Lines))
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
 	r.tables = append(r.tables, table)
-	r.job.Offsets = append(r.job.Offsets, o)
+	r.keep(o, func(hull.Line) []string { return t.caption })
 }
 
 // entries is the figures that one row of a long list gives.

@@ -7,6 +7,7 @@ import (
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/calc/source"
 	"strakebook/calc/stock"
 )
@@ -16,7 +17,7 @@ import (
 func (r *reader) twice() {
 	kept := r.job.Offsets[:0:0]
 	for i, o := range r.job.Offsets {
-		if k, same, apart := r.like(kept, o); k >= 0 {
+		if k, apart := r.like(kept, o); k >= 0 {
 			first := kept[k]
 			f := finding.Finding{Kind: TableTwice, Cell: o.Cell, Also: []source.Cell{first.Cell},
 				Text: fmt.Sprintf("the offsets here hold the same figures as those at %s", first.Cell)}
@@ -25,7 +26,6 @@ func (r *reader) twice() {
 				f.Text = fmt.Sprintf("the offsets here hold the lines of those at %s over again, and %s otherwise, the first at %s: those at %s are worked by",
 					first.Cell, plural(len(apart), "figure reads", "figures read"), apart[0].Ref(), first.Cell)
 			}
-			_ = same
 			r.add(f)
 			continue
 		}
@@ -50,15 +50,15 @@ func (r *reader) twice() {
 }
 
 // like is the table among some that has the lines of another over again: its
-// index, how many figures are the same, and the cells of those that are not.
-func (r *reader) like(among []hull.Offsets, o hull.Offsets) (k, same int, apart []source.Cell) {
+// index, and the cells of the figures that are not the same.
+func (r *reader) like(among []hull.Offsets, o hull.Offsets) (k int, apart []source.Cell) {
 	for k, first := range among {
 		if !sameNames(first.Stations, o.Stations) {
 			continue
 		}
 		same, apart, lines := 0, []source.Cell(nil), 0
 		for _, l := range o.Lines {
-			i := slices.IndexFunc(first.Lines, func(f hull.Line) bool { return f.Name == l.Name && f.View == l.View && f.Role == l.Role })
+			i := slices.IndexFunc(first.Lines, func(f hull.Line) bool { return keyOf(f) == keyOf(l) })
 			if i < 0 {
 				continue
 			}
@@ -73,10 +73,10 @@ func (r *reader) like(among []hull.Offsets, o hull.Offsets) (k, same int, apart 
 			}
 		}
 		if lines > 0 && lines == len(o.Lines) && 2*same >= same+len(apart) {
-			return k, same, apart
+			return k, apart
 		}
 	}
-	return -1, 0, nil
+	return -1, nil
 }
 
 // sameNames says that two tables have the same stations.
@@ -99,17 +99,21 @@ func (r *reader) dropTwice() {
 }
 
 // join makes one table of offsets of those that are parts of one: of the same
-// stations, with lines of their own. Heights and half-breadths are often kept
-// apart.
+// stations, or of some of them, with lines of their own. Heights and half-breadths
+// are often kept apart, and the transom may be in one of them only.
 func (r *reader) join() {
 	var all []hull.Offsets
 	for _, o := range r.job.Offsets {
-		k := slices.IndexFunc(all, func(first hull.Offsets) bool { return parts(first, o) })
+		k := slices.IndexFunc(all, func(first hull.Offsets) bool { return r.parts(first, o) })
 		if k < 0 {
 			all = append(all, o)
 			continue
 		}
 		first := &all[k]
+		if len(o.Stations) > len(first.Stations) {
+			*first = spread(*first, o.Stations)
+		}
+		o = spread(o, first.Stations)
 		first.Lines = append(slices.Clone(first.Lines), o.Lines...)
 		if first.Surface == hull.SurfaceUnstated {
 			first.Surface = o.Surface
@@ -128,20 +132,71 @@ func (r *reader) join() {
 	r.job.Offsets = all
 }
 
-// parts says that two tables of offsets are parts of one.
-func parts(a, b hull.Offsets) bool {
-	if !sameNames(a.Stations, b.Stations) || a.Fractions != b.Fractions {
+// parts says that two tables of offsets are parts of one, and not of the two
+// sides.
+func (r *reader) parts(a, b hull.Offsets) bool {
+	if p, q := r.sides[a.Cell], r.sides[b.Cell]; p != q && p != hull.BothSides && q != hull.BothSides {
 		return false
 	}
-	for i := range a.Stations {
-		if x, y := a.Stations[i].At, b.Stations[i].At; x.OK() && y.OK() && x.Value != y.Value {
+	more, fewer := a.Stations, b.Stations
+	if len(fewer) > len(more) {
+		more, fewer = fewer, more
+	}
+	at, ok := among(more, fewer)
+	if !ok || a.Fractions != b.Fractions {
+		return false
+	}
+	for i, s := range fewer {
+		if x, y := more[at[i]].At, s.At; x.OK() && y.OK() && x.Value != y.Value {
 			return false
 		}
 	}
 	for _, l := range b.Lines {
-		if slices.ContainsFunc(a.Lines, func(f hull.Line) bool { return f.Name == l.Name && f.View == l.View }) {
+		if slices.ContainsFunc(a.Lines, func(f hull.Line) bool { return keyOf(f) == keyOf(l) }) {
 			return false
 		}
 	}
 	return true
+}
+
+// among is the places of some stations among more, in their order; not ok where
+// one of them is not there, or where they are fewer than a table is known by.
+func among(more, fewer []hull.Station) (at []int, ok bool) {
+	from := 0
+	for _, s := range fewer {
+		i := slices.IndexFunc(more[from:], func(m hull.Station) bool { return m.Name == s.Name })
+		if i < 0 {
+			return nil, false
+		}
+		at = append(at, from+i)
+		from += i + 1
+	}
+	return at, len(at) >= fewestNames || len(at) == len(more)
+}
+
+// spread is a table of offsets over more stations: its lines are blank at those
+// it has not.
+func spread(o hull.Offsets, stations []hull.Station) hull.Offsets {
+	at, ok := among(stations, o.Stations)
+	if !ok || len(at) == len(stations) {
+		return o
+	}
+	out := o
+	out.Stations, out.Lines = slices.Clone(stations), slices.Clone(o.Lines)
+	for i, k := range at {
+		if !out.Stations[k].At.OK() {
+			out.Stations[k].At = o.Stations[i].At
+		}
+	}
+	for n, l := range out.Lines {
+		values := make([]source.Reading[measure.Length], len(stations))
+		for k := range values {
+			values[k].Cell = l.Cell // what is said of the blank is said at the line
+		}
+		for i, k := range at {
+			values[k] = l.Values[i]
+		}
+		out.Lines[n].Values = values
+	}
+	return out
 }

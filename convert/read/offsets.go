@@ -209,7 +209,7 @@ func (r *reader) offsets(t *stationTable) {
 	r.textNumbers(t, cols, o.Form)
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
 	r.tables = append(r.tables, table)
-	r.job.Offsets = append(r.job.Offsets, o)
+	r.keep(o, t.wordsOver)
 }
 
 // quietly runs a reading whose findings are for a later one to make.

@@ -7,6 +7,7 @@ package read
 import (
 	"strakebook/calc"
 	"strakebook/calc/finding"
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
@@ -35,6 +36,7 @@ type reader struct {
 	at      map[string]source.Reading[measure.Length] // positions of stations by name
 	bare    measure.Unit                              // of a bare number, by Settings
 	named   map[string]name                           // texts already looked at as names of stations
+	sides   map[source.Cell]hull.Side                 // that tables of offsets are of
 
 	// Of the table being read.
 	bareCells []bareCell
@@ -45,7 +47,8 @@ type reader struct {
 // Books reads books as one job. It returns the tables found, those that the
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
-	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, at: map[string]source.Reading[measure.Length]{}}
+	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide,
+		at: map[string]source.Reading[measure.Length]{}, sides: map[source.Cell]hull.Side{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -69,8 +72,10 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.sideways(p)
 		r.grids(p, []bool{false, true}, "")
 	}
+	r.inBookOrder()
 	r.twice()
 	r.join()
+	r.left()
 	r.fillPositions()
 	r.widthsByStation()
 	for _, p := range r.pages {

@@ -60,14 +60,6 @@ type Spiled struct {
 	shape     developed
 }
 
-// Width is the width of board to get it out of by a way of working.
-func (s Spiled) Width(p Planking) measure.Length {
-	if p == Sprung {
-		return s.Straight
-	}
-	return s.Board
-}
-
 // Ordinate is the heights of a plank's edges at one place along the lower edge of
 // its board.
 type Ordinate struct {

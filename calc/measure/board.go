@@ -30,15 +30,6 @@ func HardwoodBoard(thickness, width, length Length, down bool) BoardFeet {
 	return BoardFeet(SurfaceMeasure(width, length, down) * counted(thickness))
 }
 
-// TallyWidth is a hardwood board's width as a bundle tally takes it: to the
-// nearest inch, exact halves alternately down and up (American Hardwood Export
-// Council, "Measurement").
-func TallyWidth(width Length, down bool) Length { return Inches(nearest(width.Inches(), down)) }
-
-// TallyLength is a hardwood board's length as a bundle tally takes it: always
-// down to a whole foot (the same).
-func TallyLength(length Length) Length { return length / Foot * Foot }
-
 // nearest is the nearest whole number, an exact half going the way said. A half
 // is exact to a billionth, so that no float noise turns it.
 func nearest(v float64, down bool) float64 {

@@ -48,14 +48,3 @@ func TestBoardFeet(t *testing.T) {
 	hard("King: of two boards on the half, one down", 1, 8.5, 12, true, 8)
 	hard("King: and one up", 1, 8.5, 12, false, 9)
 }
-
-// AHEC, "Measurement": 5 1/4 in by 8 1/2 ft is tallied as 5 in by 8 ft; exact
-// halves of an inch go alternately down and up, lengths always down.
-func TestTally(t *testing.T) {
-	if w, l := TallyWidth(Inches(5.25), false), TallyLength(Feet(8.5)); w != 5*Inch || l != 8*Foot {
-		t.Errorf("5 1/4 in by 8 1/2 ft is tallied as %v by %v", w, l)
-	}
-	if down, up := TallyWidth(Inches(6.5), true), TallyWidth(Inches(6.5), false); down != 6*Inch || up != 7*Inch {
-		t.Errorf("6 1/2 in is tallied as %v and %v, want 6 and 7", down, up)
-	}
-}

@@ -26,10 +26,3 @@ func ExampleGap() {
 	fmt.Printf("%.4f in\n", scarf.Gap(measure.Inch, 12, 0, 0.1).Inches())
 	// Output: 0.0210 in
 }
-
-// Plain geometry: two boards of l1 and l2 join to l1 + l2 - L.
-func ExampleJoined() {
-	run := scarf.Run(measure.Inch, 12, 0)
-	fmt.Println(measure.FeetInchesText(scarf.Joined([]measure.Length{12 * measure.Foot, 10 * measure.Foot, 14 * measure.Foot}, run)))
-	// Output: 34' 0"
-}

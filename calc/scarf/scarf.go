@@ -29,16 +29,6 @@ func Gap(thickness measure.Length, slope float64, nib measure.Length, fences mea
 	return Face(thickness, slope, nib).Times(math.Abs(fences.Tan()))
 }
 
-// Joined is the length of pieces scarfed together: their own lengths, long point
-// to long point, less a run for each joint.
-func Joined(pieces []measure.Length, run measure.Length) measure.Length {
-	var sum measure.Length
-	for _, p := range pieces {
-		sum += p
-	}
-	return sum - run*measure.Length(max(0, len(pieces)-1))
-}
-
 // glued is the thickness that slopes, between the nibs; none where the slope is
 // no slope.
 func glued(thickness measure.Length, slope float64, nib measure.Length) measure.Length {

@@ -128,26 +128,6 @@ func TestChecks(t *testing.T) {
 	}
 }
 
-// Pieces and their scarfs make up the strake, whatever it is cut into.
-func TestJoinedMakesTheStrake(t *testing.T) {
-	run := scarf.Run(measure.Inches(0.625), 7, 0)
-	strake := measure.Feet(41.5)
-	for joints := 0; joints <= 9; joints++ {
-		pieces := make([]measure.Length, joints+1)
-		rest := strake + run*measure.Length(joints)
-		for i := range pieces {
-			pieces[i] = rest / measure.Length(len(pieces)-i)
-			rest -= pieces[i]
-		}
-		if got := scarf.Joined(pieces, run); got != strake {
-			t.Errorf("%d joints: %v, want %v", joints, got, strake)
-		}
-	}
-	if got := scarf.Joined(nil, run); got != 0 {
-		t.Errorf("no pieces join to %v", got)
-	}
-}
-
 // A piece seen from above has a long point at each end. Turned end for end where
 // it lies, the same face up, it serves the other side of the boat, where that
 // face looks inwards: its outside feathers still point the same way.

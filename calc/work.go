@@ -27,6 +27,7 @@ func Work(j Job) (Result, finding.List) {
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
 	runs = append(runs, stock.WantedRuns(j.Wanted)...)
+	found = append(found, stock.CheckWanted(j.Wanted, j.Rules.Stock)...)
 	var f finding.List
 	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)

@@ -133,5 +133,15 @@ func starterBook() map[string]rows {
 			{"B", "White cedar", "1", "8", "12", "", "3.2", "mill", ""},
 			{"C", "White cedar", "1", "8", "20", "", "3.4", "mill", ""},
 		},
+		"Pieces": {
+			{"Pieces to cut as they are given, without joints"},
+			{"An example. Finished sizes. No count: one."},
+			{},
+			{"Piece", "Species", "Thickness", "Width", "Length", "Count", "Remarks"},
+			{"", "", "in", "in", "ft-in-8ths", "pcs", ""},
+			{"thwart", "White cedar", "3/4", "7", "5-4-0", "2", ""},
+			{"side bench", "White cedar", "3/4", "6", "6-2-4", "4", ""},
+			{"floorboard", "White cedar", "3/4", "4", "9-0-0", "6", ""},
+		},
 	}
 }

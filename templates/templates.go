@@ -19,7 +19,7 @@ var Headings string
 var Books embed.FS
 
 // Starter is the sheets of the starter book, in order, in the folder starter.
-var Starter = []string{"Settings", "Offsets", "Bevels", "Strakes", "Rack"}
+var Starter = []string{"Settings", "Offsets", "Bevels", "Strakes", "Rack", "Pieces"}
 
 // Demo is the sheets of the demo yard's book, in order, in the folder demo.
 var Demo = []string{"Job", "Offsets", "Bevels", "Strakes", "Rack"}

@@ -24,6 +24,10 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 				Text: fmt.Sprintf("board %q has no %s", name, lacking(b))})
 			continue
 		}
+		if !b.Free() && b.Delivered.OK() && b.Delivered.Value != b.Count.Value {
+			found = append(found, finding.Finding{Kind: Delivery, Cell: b.Delivered.Cell, Reads: b.Delivered.Text,
+				Text: fmt.Sprintf("%d of board %q are delivered and %d are counted", b.Delivered.Value, name, b.Count.Value)})
+		}
 		if len(needs) == 0 {
 			continue
 		}

@@ -14,6 +14,11 @@ var (
 		Why:    "No mill sends such a board: the unit or the figure is wrong.",
 		Remedy: "correct the size, the count or the price; the board is left on the rack until then",
 	}
+	Delivery = &finding.Kind{
+		Code: "stock-delivered", Severity: finding.Warning, Title: "boards counted otherwise than delivered",
+		Why:    "The plan cuts as many as are counted: boards that have not come cannot be cut.",
+		Remedy: "count the boards that are there",
+	}
 	Thin = &finding.Kind{
 		Code: "stock-thin", Severity: finding.Warning, Title: "stock too thin for every strake of its species",
 		Why:    "Finished thickness and the allowance to dress it must both come out of the rough thickness.",

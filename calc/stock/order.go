@@ -10,14 +10,11 @@ import (
 )
 
 // order is the boards to be sent for: those not counted on the rack, added up by
-// species, thickness, width and length, with the spares asked for.
-func order(cuts []Cut, r Rules) []OrderLine {
+// species, thickness, width and length, with the spares asked for; beside them
+// what the rack says was delivered, wanted or not.
+func order(cuts []Cut, rack []Board, r Rules) []OrderLine {
 	var lines []OrderLine
-	for _, c := range cuts {
-		b := c.Board
-		if !b.Free() {
-			continue
-		}
+	of := func(b Board) *OrderLine {
 		i := slices.IndexFunc(lines, func(l OrderLine) bool {
 			return l.Species == b.Species && l.Thickness == b.Thickness.Value && l.Width == b.Width.Value && l.Length == b.Length.Value && l.Source == b.Source
 		})
@@ -25,12 +22,23 @@ func order(cuts []Cut, r Rules) []OrderLine {
 			i = len(lines)
 			lines = append(lines, OrderLine{Species: b.Species, Thickness: b.Thickness.Value, Width: b.Width.Value, Length: b.Length.Value, Source: b.Source})
 		}
-		lines[i].Count++
-		lines[i].Cost += c.Cost
+		return &lines[i]
+	}
+	for _, c := range cuts {
+		if c.Board.Free() {
+			l := of(c.Board)
+			l.Count++
+			l.Cost += c.Cost
+		}
+	}
+	for _, b := range rack {
+		if b.Free() && b.whole() && b.Delivered.OK() && b.Delivered.Value >= 0 {
+			of(b).Delivered += b.Delivered.Value
+		}
 	}
 	for i := range lines {
 		l := &lines[i]
-		if r.Spares > 0 {
+		if r.Spares > 0 && l.Count > 0 {
 			planned := l.Count
 			l.Count = planned + spares(planned, r.Spares)
 			l.Cost *= float64(l.Count) / float64(planned)

@@ -9,7 +9,6 @@ import (
 	"testing"
 
 	"strakebook/calc/lay"
-	"strakebook/calc/measure"
 )
 
 // TestBins cuts the OR-Library's binpack1 and binpack3 (Falkenauer), forty lists
@@ -24,18 +23,18 @@ func TestBins(t *testing.T) {
 			t.Fatal(err)
 		}
 		defer f.Close()
-		in := bufio.NewReader(f)
+		book := bufio.NewReader(f)
 		var lists int
-		fmt.Fscan(in, &lists)
+		fmt.Fscan(book, &lists)
 		for k := range lists {
 			var name string
 			var hold, n, best int
-			fmt.Fscan(in, &name, &hold, &n, &best)
+			fmt.Fscan(book, &name, &hold, &n, &best)
 			var list []Wanted
 			for i := range n {
 				var l int
-				fmt.Fscan(in, &l)
-				list = append(list, Wanted{Mark: fmt.Sprint(i + 1), Species: "pine", Thickness: measure.Inch, Width: 4 * measure.Inch, Length: measure.Length(l) * measure.Inch, Count: 1})
+				fmt.Fscan(book, &l)
+				list = append(list, Wanted{Mark: fmt.Sprint(i + 1), Species: "pine", Thickness: in(1), Width: in(4), Length: in(float64(l))})
 			}
 			if !*figures && (k%5 != 0 || strings.HasSuffix(file, "3") && k%10 != 0) {
 				continue

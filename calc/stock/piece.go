@@ -14,7 +14,7 @@ func pieces(run *lay.Run) []Piece {
 		p := Piece{
 			Mark:   mark(run, i+1),
 			Strake: run.Name, Skin: run.Skin, Side: run.Side, Place: i + 1, Of: len(run.Pieces), Species: run.Species,
-			Thickness: run.Thick, Width: run.Wide, Length: l, Scarf: run.Scarf, Fore: FeatherInside, Aft: FeatherOutside, Board: -1, Cell: run.Cell,
+			Thickness: run.Thick, Width: run.Wide, Length: l, Scarf: run.Scarf, Fore: FeatherInside, Aft: FeatherOutside, Given: run.Given, Board: -1, Cell: run.Cell,
 		}
 		if run.Feather.OutsideFore() {
 			p.Fore, p.Aft = FeatherOutside, FeatherInside

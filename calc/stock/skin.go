@@ -59,6 +59,9 @@ func (a *answer) skins(r Rules) {
 			s.Feet += measure.BoardFeet(t * w * (float64(p) / foot) * 12)
 		}
 		s.Weight += s.Density * t * w * l
+		if run.Given {
+			continue // what it is glued to is not said
+		}
 		s.Scarfs += float64(len(run.Joints)) * w * t * math.Sqrt(run.Slope*run.Slope+1)
 		s.Seams += t * l
 		s.Faying += float64(run.Face) / foot * l

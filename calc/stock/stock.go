@@ -19,6 +19,7 @@ type Board struct {
 	Width     source.Reading[measure.Length]
 	Length    source.Reading[measure.Length]
 	Count     source.Reading[int]     // blank: as many as wanted
+	Delivered source.Reading[int]     // of what was ordered; blank: not said
 	Price     source.Reading[float64] // of one board, or of a board foot where PerFoot
 	PerFoot   bool
 	Bad       []hull.Reach // stretches of its length not to be used, from its own end, in order
@@ -46,6 +47,11 @@ func (b Board) odd(u measure.Style) string {
 		return fmt.Sprintf("%d in number", b.Count.Value)
 	case b.Price.OK() && !(b.Price.Value >= 0 && b.Price.Value <= 1e9):
 		return fmt.Sprintf("at a price of %v", b.Price.Value)
+	}
+	for _, bad := range b.Bad {
+		if bad.From < 0 || bad.To <= bad.From || b.Length.OK() && bad.To > b.Length.Value {
+			return fmt.Sprintf("not to be used from %s to %s of its %s", u.Long(bad.From), u.Long(bad.To), u.Long(b.Length.Value))
+		}
 	}
 	return ""
 }
@@ -103,7 +109,8 @@ type Piece struct {
 	Length    measure.Length // long point to long point
 	Scarf     measure.Length // run of its strake's scarfs
 	Fore, Aft End
-	Board     int // index into Plan.Cuts, -1 where no board would serve
+	Given     bool // of the builder's list: both ends square, of no strake
+	Board     int  // index into Plan.Cuts, -1 where no board would serve
 	Cell      source.Cell
 }
 
@@ -125,6 +132,7 @@ type Cut struct {
 // OrderLine is one line of the mill order.
 type OrderLine struct {
 	Count                    int
+	Delivered                int // so far, as the rack says
 	Species                  string
 	Thickness, Width, Length measure.Length
 	EachFeet, Feet           measure.BoardFeet

@@ -143,13 +143,13 @@ func TestOrder(t *testing.T) {
 	for range 80 {
 		cuts = append(cuts, Cut{Board: board("x", "pine", 1.5, 6, 16, 0)})
 	}
-	lines := order(append(cuts, Cut{Board: board("r", "pine", 2, 6, 16, 1)}), DefaultRules())
+	lines := order(append(cuts, Cut{Board: board("r", "pine", 2, 6, 16, 1)}), nil, DefaultRules())
 	if len(lines) != 1 || lines[0].Count != 80 || lines[0].Feet != 960 {
 		t.Errorf("%+v", lines)
 	}
 	r := DefaultRules()
 	r.Spares = 10
-	if lines := order(cuts, r); lines[0].Count != 88 {
+	if lines := order(cuts, nil, r); lines[0].Count != 88 {
 		t.Errorf("with a tenth over: %d", lines[0].Count)
 	}
 	for _, c := range []struct {

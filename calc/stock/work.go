@@ -35,7 +35,7 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	found = append(found, a.unserved(r.Units)...)
 	a.stays()
 	a.skins(r)
-	a.plan.Order = order(a.plan.Cuts, r)
+	a.plan.Order = order(a.plan.Cuts, rack, r)
 	a.summarize(r, priced)
 	return out, a.plan, found
 }

@@ -101,7 +101,7 @@ func unreadFields(g sheet.GuideRow) []field {
 }
 
 // guideTables is the kinds of table a guide may name.
-var guideTables = []string{"offsets", "bevels", "strakes", "rack", "settings", "widths", "marks", "hung", "gaps", "positions", "guide"}
+var guideTables = []string{"offsets", "bevels", "strakes", "rack", "pieces", "settings", "widths", "marks", "hung", "gaps", "positions", "guide"}
 
 // isUnits says that a guide's unit is one, or a unit for each column of a list.
 func isUnits(unit string) bool {

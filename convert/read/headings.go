@@ -36,6 +36,9 @@ func (r *reader) listAt(p *page, row int, kinds []recordTable) *records {
 	if rivals > 0 && best != nil && best.unsure() {
 		return nil // said with the cells left over
 	}
+	if best != nil && len(kinds) > 1 && (best.kind.name == "rack" || best.kind.name == "pieces") {
+		return r.rackOrPieces(best)
+	}
 	return best
 }
 
@@ -299,6 +302,8 @@ func (t *records) serial(col int) bool {
 func (k recordTable) sense(m, heading string) string {
 	t := plainWords(heading)
 	switch {
+	case k.name == "pieces" && m == "mark" && !slices.Contains(tokens(heading), "board"):
+		return "piece"
 	case k.name == "settings" && (t == "setting" || t == "settings"):
 		return "setting"
 	case k.name == "guide" && t == "sheet":

@@ -10,7 +10,7 @@ func Kinds() []*finding.Kind {
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, ShownOtherwise,
-		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft,
+		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft, ListOpen,
 	}
 }
 

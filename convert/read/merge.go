@@ -93,6 +93,7 @@ func (r *reader) dropTwice() {
 		}
 		r.job.Strakes = slices.DeleteFunc(r.job.Strakes, func(s hull.Strake) bool { return in(s.Cell) })
 		r.job.Rack = slices.DeleteFunc(r.job.Rack, func(b stock.Board) bool { return in(b.Cell) })
+		r.job.Wanted = slices.DeleteFunc(r.job.Wanted, func(w stock.Wanted) bool { return in(w.Cell) })
 		r.job.Bevels = slices.DeleteFunc(r.job.Bevels, func(b bevel.Readings) bool { return in(b.Cell) })
 		r.job.Seams = slices.DeleteFunc(r.job.Seams, func(s hull.SeamMarks) bool { return in(s.Cell) })
 	}

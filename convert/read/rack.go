@@ -11,7 +11,7 @@ import (
 // a blank species is that of the row above.
 func (r *reader) rack(t *records) {
 	table := t.found("rack")
-	cols := r.lengths(t, &table, "thickness", "width", "length")
+	cols := r.lengths(t, &table, "thickness", "width", "length", "badfrom", "badto")
 	species := ""
 	for _, row := range t.rows {
 		mark := t.text(row, "mark")
@@ -32,6 +32,8 @@ func (r *reader) rack(t *records) {
 			Length:    r.length(t, row, "length", cols, what("length")),
 			Count:     r.count(t, row, "count", what("count")),
 			Price:     r.number(t, row, "price", what("price")),
+			Delivered: r.count(t, row, "delivered", what("count delivered")),
+			Bad:       r.unusable(t, row, cols, what("stretch not to be used")),
 		}
 		if _, ok := t.cols["footprice"]; ok && !b.Price.OK() {
 			if p := r.number(t, row, "footprice", what("price")); p.OK() {
@@ -47,7 +49,7 @@ func (r *reader) rack(t *records) {
 		if strings.TrimSpace(b.Mark) == "" && !b.Thickness.OK() && !b.Width.OK() && !b.Length.OK() {
 			continue
 		}
-		table.Digest += fmt.Sprint(b.Mark, b.Thickness.Value, b.Width.Value, b.Length.Value, b.Count.Value, ";")
+		table.Digest += fmt.Sprint(b.Mark, b.Thickness.Value, b.Width.Value, b.Length.Value, b.Count.Value, b.Bad, ";")
 		r.job.Rack = append(r.job.Rack, b)
 	}
 	r.tableRead()

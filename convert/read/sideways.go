@@ -41,7 +41,7 @@ func (r *reader) sideways(p *page) {
 func asideTables(kinds []recordTable) []recordTable {
 	var all []recordTable
 	for _, k := range kinds {
-		if k.name != "strakes" && k.name != "rack" {
+		if k.name != "strakes" && k.name != "rack" && k.name != "pieces" {
 			continue
 		}
 		k.need = append([]string{k.names[0]}, k.need...)
@@ -74,7 +74,7 @@ func (r *reader) headedAside(p *page) bool {
 				continue
 			}
 			switch m := r.words.heading(c.Text); m {
-			case "strake", "mark":
+			case "strake", "mark", "piece":
 				named = true
 				fields[m] = true
 			case "thickness", "width", "length", "species", "count", "skin", "side":

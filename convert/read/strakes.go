@@ -44,7 +44,7 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		e := weigh(cells)
 		all[f] = column{decide(e, own, r.bare, f != "thickness" && f != "width"), e.decimal}
 	}
-	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}} {
+	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {"badfrom", "length"}, {"badto", "length"}} {
 		c, ok := all[pair[0]]
 		by, fine := all[pair[1]]
 		if ok && fine && c.open && !by.open && by.form.Unit != measure.NoUnit {

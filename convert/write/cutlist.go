@@ -42,10 +42,10 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, sticks []int, i int) 
 		note = "no board was found"
 	}
 	run := runs[runKey{q.Skin, q.Strake, q.Side}]
-	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(q.Side.String()), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
+	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(sideOf(q)), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
-		[]sheet.Cell{text(sawn(q.Fore)), text(sawn(q.Aft)), text(board), stick, words(note), whole(i + 1),
+		[]sheet.Cell{text(sawn(q, q.Fore)), text(sawn(q, q.Aft)), text(board), stick, words(note), whole(i + 1),
 			small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib"))})
 	if q.Place == 1 {
 		ruled(row)
@@ -53,8 +53,22 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, sticks []int, i int) 
 	return row
 }
 
+// square is the ends of a piece that is given: it has no scarfs.
+const square = "square"
+
+// sideOf is the side of the hull a piece is for; "" where it is given for neither.
+func sideOf(q stock.Piece) string {
+	if q.Given {
+		return ""
+	}
+	return q.Side.String()
+}
+
 // sawn is an end and the saw it goes to.
-func sawn(e stock.End) string {
+func sawn(q stock.Piece, e stock.End) string {
+	if q.Given {
+		return square
+	}
 	switch e {
 	case stock.FeatherInside:
 		return "feather inside, fore-end saw"

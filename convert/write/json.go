@@ -64,6 +64,9 @@ func jsonResult(in Input) object {
 	}
 	var list []object
 	for _, s := range r.Runs {
+		if s.Given {
+			continue
+		}
 		list = append(list, object{"name": s.Name, "side": s.Side.String(), "skin": s.Skin, "length_mm": s.Length.Millimetres(), "joints_mm": mms(s.Joints), "pieces_mm": mms(s.Pieces)})
 	}
 	put("strakes", list)
@@ -73,8 +76,12 @@ func jsonResult(in Input) object {
 		if p.Board >= 0 {
 			board = r.Plan.Cuts[p.Board].Mark
 		}
-		list = append(list, object{"mark": p.Mark, "strake": p.Strake, "side": p.Side.String(), "skin": p.Skin, "length_mm": p.Length.Millimetres(), "width_mm": p.Width.Millimetres(),
-			"thickness_mm": p.Thickness.Millimetres(), "fore": p.Fore.String(), "after": p.Aft.String(), "board": board})
+		fore, after := p.Fore.String(), p.Aft.String()
+		if p.Given {
+			fore, after = square, square
+		}
+		list = append(list, object{"mark": p.Mark, "strake": p.Strake, "side": sideOf(p), "skin": p.Skin, "length_mm": p.Length.Millimetres(), "width_mm": p.Width.Millimetres(),
+			"thickness_mm": p.Thickness.Millimetres(), "fore": fore, "after": after, "board": board})
 	}
 	put("pieces", list)
 	list = nil

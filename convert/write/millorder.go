@@ -2,6 +2,7 @@ package write
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc/measure"
@@ -16,9 +17,15 @@ func millOrder(in Input) *page {
 	for _, c := range lengths("Length", u, 11) {
 		p.add(c)
 	}
-	for _, c := range []column{col("Size", 24), col("Board feet each", 10), col("Board feet", 11), col("Note", 18)} {
+	for _, c := range []column{col("Size", 24), col("Board feet each", 10), col("Board feet", 11)} {
 		p.add(c)
 	}
+	told := in.delivered()
+	if told {
+		p.add(col("Delivered", 10))
+		p.add(col("Short or over", 12))
+	}
+	p.add(col("Note", 18))
 	p.worked(col("Planned", 9))
 	p.wide, p.csv, p.onePage = true, true, true
 	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
@@ -32,8 +39,9 @@ func millOrder(in Input) *page {
 		total += l.Feet
 		p.line(cells([]sheet.Cell{livef(whole(l.Count), "%s+MAX(0,ROUNDUP(%s*%s/100-0.000000001,0))", p.here("Planned"), p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
 			p.length("Length", l.Length, u, ""),
-			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u)),
-				words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)
+			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u))},
+			delivery(p, l, told),
+			[]sheet.Cell{words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)
 	}
 	if n := p.count(); n > 0 {
 		sum := livef(number(float64(total), sheet.Measure), "SUM(%s:%s)", p.at("Board feet", 0), p.at("Board feet", n-1))
@@ -43,6 +51,27 @@ func millOrder(in Input) *page {
 		p.aside(row...)
 	}
 	return p
+}
+
+// delivered says that the book tells of boards to be ordered how many have come.
+func (in Input) delivered() bool {
+	return slices.ContainsFunc(in.Job.Rack, func(b stock.Board) bool { return b.Free() && b.Delivered.OK() })
+}
+
+// delivery is what has come of a line, and how that stands to what is ordered.
+func delivery(p *page, l stock.OrderLine, told bool) []sheet.Cell {
+	if !told {
+		return nil
+	}
+	stands := "all here"
+	switch over := l.Delivered - l.Count; {
+	case over < 0:
+		stands = fmt.Sprintf("%d short", -over)
+	case over > 0:
+		stands = fmt.Sprintf("%d over", over)
+	}
+	ordered, came := p.here("Count"), p.here("Delivered")
+	return []sheet.Cell{whole(l.Delivered), livef(text(stands), `IF(%s<%s,(%s-%s)&" short",IF(%s>%s,(%s-%s)&" over","all here"))`, came, ordered, ordered, came, came, ordered, came, ordered)}
 }
 
 // size is a board's rough size as a mill writes it, in fractions.

@@ -31,9 +31,12 @@ func skins(in Input, p, list *page) {
 				weight.Formula = fmt.Sprintf(`SUMPRODUCT((%s="%s")*(%s="%s")*%s*%s*%s)*%s/%s`, list.span("Skin"), s.Skin, list.span("Species"), strings.ReplaceAll(s.Species, `"`, `""`),
 					list.span("Thickness"), list.span("Width"), list.span("Joint to joint"), figure(density), cubic(u))
 			}
-			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), weight, words(fmt.Sprintf("of the strakes hung: %s, at %.1f %s %s, 12 per cent moisture (Wood Handbook)", of, density, pounds, each)))
+			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), weight, words(fmt.Sprintf("of %s: %s, at %.1f %s %s, 12 per cent moisture (Wood Handbook)", weighed(s), of, density, pounds, each)))
 		} else {
 			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), sheet.Cell{}, words(of+": its specific gravity is not known here"))
+		}
+		if s.Scarfs+s.Seams+s.Faying == 0 {
+			continue // pieces that are given, of which nothing is said to be glued
 		}
 		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s: scarfs %.0f, edges %.0f", of, areaOf(s.Scarfs, u), areaOf(s.Seams, u))
 		if s.Skin != hull.Strips {
@@ -46,6 +49,14 @@ func skins(in Input, p, list *page) {
 		}
 		p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words(spread))
 	}
+}
+
+// weighed says what a sum of a skin is of.
+func weighed(s stock.SkinSum) string {
+	if s.Skin == stock.GivenPiece {
+		return "the pieces as given"
+	}
+	return "the strakes hung"
 }
 
 // hungWeight is a skin's weight by its pieces, joint to joint.

@@ -20,11 +20,21 @@ func Lines(in Input) [][2]string {
 	add("Findings", "%s", in.Findings.Tally())
 	s := in.Result.Plan.Summary
 	if s.Pieces > 0 {
-		joints := 0
+		joints, strakes, given := 0, 0, 0
 		for _, r := range in.Result.Runs {
 			joints += len(r.Joints)
+			if r.Given {
+				given++
+			} else {
+				strakes++
+			}
 		}
-		add("Strakes", "%d, of %d pieces with %d scarfs", len(in.Result.Runs), s.Pieces, joints)
+		if strakes > 0 {
+			add("Strakes", "%d, of %d pieces with %d scarfs", strakes, s.Pieces-given, joints)
+		}
+		if given > 0 {
+			add("Pieces given", "%d, cut square", given)
+		}
 	}
 	if s.Boards > 0 {
 		add("Boards", "%d, %.0f board feet; %.1f per cent of it waste (%.1f per cent on the net)", s.Boards, float64(s.BoardFeet), s.WasteOfBought, s.WasteOnNet)

@@ -73,6 +73,7 @@ func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Linin
 		found = append(found, h.divide(l, g.strakes, marks)...)
 		lining := h.lining(l)
 		h.bevels(&lining)
+		found = append(found, h.garboards(&lining, strakes)...)
 		found = append(found, h.widths(lining, l)...)
 		all = append(all, lining)
 	}

@@ -61,6 +61,8 @@ type Lining struct {
 	Strakes []Lined          // from the sheer down
 	Seams   []Seam           // one more than the strakes: the sheer first, the last at the rabbet or above what remains
 	Left    []measure.Length // below the last strake, a station each
+	// How the last strake meets the keel, where the offsets give its half-breadth.
+	Garboards []Garboard
 	// Of parallel strakes: the line of the offsets they start on, "" the sheer, and
 	// the place of the first strake below it; past the last where the line lies
 	// below them all.

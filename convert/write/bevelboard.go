@@ -2,8 +2,11 @@ package write
 
 import (
 	"cmp"
+	"fmt"
+	"strings"
 
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
 
@@ -21,7 +24,37 @@ func bevelBoard(in Input) *page {
 	p.note("Degrees off square to the face of the mould that stands on the station line. + standing (open), - under (closed).")
 	p.note("Level: in the plane of the waterline; square: square to the mould's edge. Transfer them to a board at each station, and try the bevel on the mould before the edge is cut.")
 	boardRows(p, s)
+	garboardRows(p, s, in.units())
 	return p
+}
+
+// garboardRows is how the plank next to the keel meets it, where that is known.
+func garboardRows(p *page, s *hull.Shape, u measure.Style) {
+	for _, l := range s.Linings {
+		if len(l.Garboards) == 0 {
+			continue
+		}
+		p.aside(opens(fmt.Sprintf("%s %s on the keel, %s: square to the rabbet", l.Skin, l.Garboards[0].Strake, l.Side)))
+		p.aside(text("A rabbet cut square to the plank takes a square edge: its depth into the keel, and how far above the rabbet line the bearding line lies, square to it. Where no rabbet is cut the edge is bevelled to the keel's side, + where the outside face is the wider."))
+		for _, what := range []string{"plank to keel's side", "edge on keel's side", "depth, " + unit(u), "bearding line, " + unit(u)} {
+			row := make([]sheet.Cell, 2+len(s.Stations))
+			row[0], row[1] = text(string(l.Skin)+" "+l.Garboards[0].Strake), text(what)
+			for _, g := range l.Garboards {
+				switch c := &row[2+g.Place]; {
+				case strings.HasPrefix(what, "plank"):
+					*c = number(float64(g.ToKeel.Round(0.05)), sheet.Degrees)
+				case strings.HasPrefix(what, "edge"):
+					*c = number(float64(g.Edge.Round(0.05)), sheet.Degrees)
+				case g.Bearding == 0: // its thickness is not listed
+				case strings.HasPrefix(what, "depth"):
+					*c = small(g.Depth, u)
+				default:
+					*c = small(g.Bearding, u)
+				}
+			}
+			p.line(row...)
+		}
+	}
 }
 
 // boardRows is the bevel board: of each line the level bevel, the square one, and

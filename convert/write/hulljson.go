@@ -33,6 +33,14 @@ func jsonHull(s *hull.Shape) object {
 		list = append(list, object{"line": b.Line, "station": b.Station, "level_deg": thousandth(float64(b.Level)), "square_deg": thousandth(float64(b.Square)), "face": b.Face, "stands": b.Word()})
 	}
 	put("bevel_board", list)
+	list = nil
+	for _, l := range s.Linings {
+		for _, g := range l.Garboards {
+			list = append(list, object{"skin": l.Skin, "side": l.Side.String(), "strake": g.Strake, "station": s.Stations[g.Place].Name, "to_keel_deg": thousandth(float64(g.ToKeel)), "edge_deg": thousandth(float64(g.Edge)),
+				"rabbet_depth_mm": mm(g.Depth), "bearding_mm": mm(g.Bearding)})
+		}
+	}
+	put("garboards", list)
 	return out
 }
 

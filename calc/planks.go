@@ -100,7 +100,7 @@ func (r *Result) spilePieces() {
 			from = -over / 2
 		}
 		for i, l := range run.Pieces {
-			if one, ok := whole.Between(i+1, from, from+l, r.Rules.Hull); ok {
+			if one, ok := whole.Between(i+1, len(run.Pieces), from, from+l, r.Rules.Hull); ok {
 				r.Spiled = append(r.Spiled, one)
 			}
 			from += l - run.Scarf

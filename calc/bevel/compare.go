@@ -100,23 +100,35 @@ func alone(seams []compared, i int, beside []int, k int, within float64) bool {
 func compare(b Readings, s Seam, y []float64, given []bool, shape *hull.Shape, r Rules) compared {
 	n := len(b.Stations)
 	c := compared{diff: make([]float64, n), known: make([]bool, n), hull: make([]float64, n)}
-	edge := s.Edge
-	if edge == EdgeUnstated {
-		edge = r.Sawn
-	}
 	for k, st := range b.Stations {
-		p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, edge == Upper, st.Name)
-		if !ok || !p.HasBevel || !given[k] {
+		own, ok := r.own(shape, s, st.Name)
+		if !ok || !given[k] {
 			continue
 		}
 		v := measure.Angle(y[k])
 		if b.InStation || r.InStation {
+			p, _ := shape.EdgeAt(s.Skin, s.Strake, s.Side, r.edge(s) == Upper, st.Name)
 			v = toSquare(v, p.Angle.Cos())
 		}
-		own := r.ofTurn(p.Bevel)
 		c.hull[k], c.diff[k], c.known[k] = float64(own), float64(v-own), true
 	}
 	return c
+}
+
+// own is the bevel of a seam's edge at a station as the hull is lined off; not ok
+// where that is not known.
+func (r Rules) own(shape *hull.Shape, s Seam, station string) (measure.Angle, bool) {
+	p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, r.edge(s) == Upper, station)
+	return r.ofTurn(p.Bevel), ok && p.HasBevel
+}
+
+// edge is the edge of its plank that a seam was read along: where that is not said
+// the one that is sawn.
+func (r Rules) edge(s Seam) Edge {
+	if s.Edge == EdgeUnstated {
+		return r.Sawn
+	}
+	return s.Edge
 }
 
 // stationsApart finds the stations at which more than half of the seams differ, or

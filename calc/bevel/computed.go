@@ -63,8 +63,8 @@ func ofHull(shape *hull.Shape, l hull.Lining, strake string, r Rules) Readings {
 		s := Seam{Strake: strake, Skin: l.Skin, Side: l.Side, Edge: edge}
 		for _, g := range shape.Stations {
 			read := source.Reading[measure.Angle]{State: source.Dash}
-			if p, ok := shape.EdgeAt(l.Skin, strake, l.Side, edge == Upper, g.Name); ok && p.HasBevel {
-				read = source.Is(r.ofTurn(p.Bevel))
+			if own, ok := r.own(shape, s, g.Name); ok {
+				read = source.Is(own)
 			}
 			s.Readings = append(s.Readings, read)
 		}

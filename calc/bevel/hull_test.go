@@ -97,6 +97,11 @@ func TestComputedWhereNoneIsLifted(t *testing.T) {
 	if lifted[0].AlongFrom != "hull" || lifted[0].WidthFrom != "lined off" {
 		t.Errorf("distances from %q, widths from %q", lifted[0].AlongFrom, lifted[0].WidthFrom)
 	}
+	for _, m := range lifted[0].Marks {
+		if m.Hull.OK() != (m.Station != "") || m.Hull.OK() && math.Abs(float64(m.Hull.Value)-7.5) > 0.1 {
+			t.Errorf("at %v the hull turns %v, want 7.5", m.At, m.Hull)
+		}
+	}
 	made, found := Computed(shape, strakes, lifted, DefaultRules())
 	if len(made) != 12-4-1 || len(found) != 0 { // the sheer strake's upper edge meets no plank
 		t.Fatalf("%d schedules, %v", len(made), found)

@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/interp"
 
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
@@ -13,6 +14,7 @@ import (
 type laid struct {
 	b           Readings
 	s           Seam
+	shape       *hull.Shape      // nil where the hull is not known
 	y           []float64        // bevels off square, square to the edge
 	smooth      []float64        // the same, faired
 	given       []bool           // which stations have one
@@ -34,7 +36,11 @@ func (l laid) marks(r Rules) []Mark {
 	faired := curve(x, l.smooth, have) // through what was read: a gap is filled in the same way
 	var all []Mark
 	for k := l.first; k <= l.last; k++ {
-		all = append(all, Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k]})
+		m := Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k]}
+		if own, ok := r.own(l.shape, l.s, m.Station); ok {
+			m.Hull = source.Is(own)
+		}
+		all = append(all, m)
 	}
 	for step := r.Step; r.Step > 0 && step < l.at[l.last]; step += r.Step {
 		if !slices.ContainsFunc(all, func(m Mark) bool { return m.Station != "" && (m.At-step).Abs() <= r.Step/24 }) {

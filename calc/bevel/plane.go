@@ -24,10 +24,6 @@ func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, 
 	if !b.InStation && !r.InStation {
 		return nil
 	}
-	edge := s.Edge
-	if edge == EdgeUnstated {
-		edge = r.Sawn
-	}
 	spacing := make([]measure.Length, len(at))
 	known := from == given
 	for k := first; k <= last; k++ {
@@ -37,7 +33,7 @@ func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, 
 	}
 	cos := make([]float64, len(at))
 	for k := first; k <= last; k++ {
-		if p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, edge == Upper, b.Stations[k].Name); ok {
+		if p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, r.edge(s) == Upper, b.Stations[k].Name); ok {
 			cos[k] = p.Angle.Cos()
 			continue
 		}

@@ -16,17 +16,18 @@ type Mark struct {
 	At       measure.Length // along the sawn edge from the schedule's first station mark
 	Station  string         // "" between stations
 	Read     source.Reading[measure.Angle]
-	Between  measure.Angle  // by the monotone interpolant through the readings, off square
-	Faired   measure.Angle  // by the smoother
-	Set      measure.Angle  // what is sawn, to the saw's readout, signed
-	Tilt     measure.Angle  // what the saw's scale must show for it, after any trial cut
-	PerFoot  measure.Angle  // change from the mark before, a foot
-	Faces    measure.Length // outside face wider by this much
-	Width    measure.Length // wanted here on the inside face
-	Batten   measure.Length // width from the free edge to the batten's edge
-	SetOut   measure.Length // batten beyond a parallel one: + out, - in
-	Crossing bool           // the bevel passes through square between the mark before and this one
-	Filled   bool           // no reading here: taken from the neighbours
+	Hull     source.Reading[measure.Angle] // what the hull as lined off turns here, off square
+	Between  measure.Angle                 // by the monotone interpolant through the readings, off square
+	Faired   measure.Angle                 // by the smoother
+	Set      measure.Angle                 // what is sawn, to the saw's readout, signed
+	Tilt     measure.Angle                 // what the saw's scale must show for it, after any trial cut
+	PerFoot  measure.Angle                 // change from the mark before, a foot
+	Faces    measure.Length                // outside face wider by this much
+	Width    measure.Length                // wanted here on the inside face
+	Batten   measure.Length                // width from the free edge to the batten's edge
+	SetOut   measure.Length                // batten beyond a parallel one: + out, - in
+	Crossing bool                          // the bevel passes through square between the mark before and this one
+	Filled   bool                          // no reading here: taken from the neighbours
 }
 
 // Schedule is what the sawyer is called for one edge of one strake.
@@ -91,7 +92,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		l := laid{b: b, s: s, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: r.thickness(plank)}
+		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: r.thickness(plank)}
 		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
 		sched.Thickness, sched.Width, sched.AlongFrom = l.thick, plank.Width.Value, from
 		sched.Marks = l.marks(r)
@@ -112,11 +113,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 }
 
 func newSchedule(b Readings, s Seam, first, last int, r Rules) Schedule {
-	edge := s.Edge
-	if edge == EdgeUnstated {
-		edge = r.Sawn
-	}
-	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: edge,
+	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s),
 		From: b.Stations[first].Name, To: b.Stations[last].Name, Cell: s.Cell}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
 
@@ -21,6 +22,11 @@ func OfShutters(rows []hull.ShutterRow, strakes []hull.Strake, places []hull.Sta
 		}
 		b := shutterBevels(rows[:n], r)
 		made, f := schedules(b, b.judge(r), shutterWidths(rows[:n], strakes), places, shape, r)
+		for i := range made { // the gap as measured holds, not the hull
+			for k := range made[i].Marks {
+				made[i].Marks[k].Hull = source.Reading[measure.Angle]{}
+			}
+		}
 		all, found = append(all, made...), append(found, f...)
 		rows = rows[n:]
 	}

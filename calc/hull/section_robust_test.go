@@ -60,7 +60,7 @@ func TestNothingStops(t *testing.T) {
 			if math.IsNaN(p.shape.upper[len(p.shape.upper)-1].x) || math.IsNaN(p.Strain) {
 				t.Errorf("%s: %s %s laid out to no numbers", what, p.Skin, p.Strake)
 			}
-			p.Between(1, p.Length/4, p.Length/2, r)
+			p.Between(1, 1, p.Length/4, p.Length/2, r)
 		}
 	}
 	if worked < 200 {

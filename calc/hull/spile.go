@@ -166,12 +166,18 @@ func (s *Spiled) measure(r Rules) {
 	s.Fore, s.After = d.endCut(0, way), d.endCut(len(d.rungs)-1, way)
 }
 
-// Between is the part of a strake between two distances along its upper edge from
-// its fore end, long point to long point, with a board of its own.
-func (s Spiled) Between(piece int, from, to measure.Length, r Rules) (Spiled, bool) {
+// Between is one of the pieces of a strake, between two distances along its upper
+// edge from its fore end, long point to long point, with a board of its own.
+func (s Spiled) Between(piece, pieces int, from, to measure.Length, r Rules) (Spiled, bool) {
 	d, ok := s.shape.cut(from.Inches(), to.Inches())
 	if !ok {
 		return Spiled{}, false
+	}
+	if piece > 1 {
+		d.run[0] = s.shape.way(s.shape.at(d.rungs[0].s[0]))
+	}
+	if piece < pieces {
+		d.run[1] = s.shape.way(s.shape.at(d.rungs[len(d.rungs)-1].s[0]))
 	}
 	s.Piece, s.shape = piece, d
 	s.measure(r)

@@ -101,8 +101,8 @@ func TestHangAndSny(t *testing.T) {
 	near(t, "strain", p.Strain, 4*p.Straight.Inches()*5/96./96, 1e-4)
 	near(t, "width that lies", p.LiesWidth.Inches(), p.Straight.Inches()*0.002/p.Strain, 1e-2)
 	// A fourth of it bends a sixteenth as much.
-	q, ok := p.Between(1, p.Length.Times(0.375), p.Length.Times(0.625), DefaultRules())
-	if !ok || q.Piece != 1 {
+	q, ok := p.Between(2, 3, p.Length.Times(0.375), p.Length.Times(0.625), DefaultRules())
+	if !ok || q.Piece != 2 {
 		t.Fatal("no piece")
 	}
 	near(t, "hang of a piece", q.Sny.Inches(), 10./16, 0.04)
@@ -122,7 +122,7 @@ func TestJointsInPlan(t *testing.T) {
 	s, _ := Work(o, list, DefaultRules(), marks)
 	all, _ := s.Spile(list, SawnUpper, DefaultRules())
 	whole := all[0]
-	p, _ := whole.Between(1, whole.Length.Times(0.25), whole.Length.Times(0.75), DefaultRules())
+	p, _ := whole.Between(2, 3, whole.Length.Times(0.25), whole.Length.Times(0.75), DefaultRules())
 	long := p.Ordinates[len(p.Ordinates)-1].At - p.Ordinates[0].At
 	slope := math.Atan(20./48*long.Inches()/96) * 180 / math.Pi
 	near(t, "fore joint in plan", float64(p.Fore.Off), -slope, 0.1)
@@ -131,8 +131,8 @@ func TestJointsInPlan(t *testing.T) {
 		t.Errorf("joints %v and %v", p.Fore, p.After)
 	}
 	// Between two pieces the boards meet at what the two joints are off square.
-	fore, _ := whole.Between(1, 0, whole.Length.Times(0.6), DefaultRules())
-	after, _ := whole.Between(2, whole.Length.Times(0.6), whole.Length, DefaultRules())
+	fore, _ := whole.Between(1, 2, 0, whole.Length.Times(0.6), DefaultRules())
+	after, _ := whole.Between(2, 2, whole.Length.Times(0.6), whole.Length, DefaultRules())
 	near(t, "boards of two pieces", float64(fore.After.Off+after.Fore.Off), float64(boardWay(fore)-boardWay(after)), 0.1)
 	if fore.Fore.Joint || after.After.Joint {
 		t.Error("the strake's end is a joint")

@@ -256,12 +256,6 @@ func (d *developed) cut(from, to float64) (developed, bool) {
 		return developed{}, false // less than an inch
 	}
 	out := developed{stem: d.stem}
-	if from > start+0.01 {
-		out.run[0] = d.way(d.at(from))
-	}
-	if to < end-0.01 {
-		out.run[1] = d.way(d.at(to))
-	}
 	out.add(d, d.at(from))
 	for i, r := range d.rungs {
 		if r.s[0] > from+0.01 && r.s[0] < to-0.01 {

@@ -21,7 +21,7 @@ func bevels(in Input) *page {
 		p.cols[p.index("At")-1].key = "At text"
 		at = append(at, col("At, in", 10))
 	}
-	p.worked(append(at, col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
+	p.worked(append(at, col("Hull's own, degrees", 10), col("Off the hull, degrees", 10), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide = true, false
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
@@ -88,6 +88,13 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	if m.Tilt == m.Set {
 		tilt.Formula = p.here("Set")
 	}
+	own, off := sheet.Cell{}, sheet.Cell{}
+	if m.Hull.OK() && !s.Computed {
+		own = number(float64(m.Hull.Value.Round(0.01)), sheet.Degrees)
+		if !m.Filled {
+			off = livef(number(float64(m.Between-m.Hull.Value.Round(0.01)), sheet.Degrees), "%s-%s", p.here("Between readings"), p.here("Hull's own"))
+		}
+	}
 	change, perFoot := sheet.Cell{}, sheet.Cell{}
 	if i > 0 {
 		before := s.Marks[i-1]
@@ -108,7 +115,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	batten, out, width, faces, thick, parallel := battens(in, p, s, m, first, last)
 	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m)))
 	row = append(row, figures...)
-	return append(row, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
+	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
 		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel)
 }
 

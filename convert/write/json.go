@@ -113,6 +113,9 @@ func jsonResult(in Input) object {
 			if m.Read.OK() {
 				mark["reads_deg"] = float64(m.Read.Value)
 			}
+			if m.Hull.OK() && !s.Computed {
+				mark["hull_deg"] = thousandth(float64(m.Hull.Value))
+			}
 			marks = append(marks, mark)
 		}
 		list = append(list, object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "computed": s.Computed, "marks": marks})

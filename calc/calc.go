@@ -14,6 +14,7 @@ import (
 // Job is what the builder's books hold. Any part may be absent.
 type Job struct {
 	Offsets   []hull.Offsets
+	Stations  []hull.Station // of lists of positions, in the order in which they lie
 	Bevels    []bevel.Readings
 	Strakes   []hull.Strake
 	Rack      []stock.Board

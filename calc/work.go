@@ -26,6 +26,7 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, r.planks(strakes)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
+	found = append(found, lay.Place(runs, places(j), &j.Rules.Lay)...)
 	runs = append(runs, stock.WantedRuns(j.Wanted)...)
 	found = append(found, stock.CheckWanted(j.Wanted, j.Rules.Stock)...)
 	var f finding.List
@@ -36,13 +37,13 @@ func Work(j Job) (Result, finding.List) {
 	return r, append(found, f...)
 }
 
-// places is every station whose position the offsets give.
+// places is every station whose position the offsets or a list of positions give.
 func places(j Job) []hull.Station {
 	var all []hull.Station
 	for _, o := range j.Offsets {
 		all = append(all, o.Stations...)
 	}
-	return all
+	return append(all, j.Stations...)
 }
 
 // uses is the scarfs the runs need.

@@ -27,6 +27,7 @@ type Run struct {
 	Face    measure.Length   // width on the inside face, where greatest
 	Down    measure.Length   // from the top of the skin to the top of the run, by the widths of those above
 	Given   bool             // one piece as the builder gives it: no joints to choose, no neighbours
+	Places  []measure.Length // that its joints may fall on, from its fore end; nil for the steps of the grid
 	Joints  []measure.Length // middles of scarfs, from the strake's fore end
 	Pieces  []measure.Length // long point to long point, fore to aft: one more than Joints
 }

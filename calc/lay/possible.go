@@ -90,8 +90,8 @@ func chains(run *Run, longest measure.Length, r Rules) (ways [][]measure.Length,
 	// to a place, less the place.
 	var on func(from, lead, two measure.Length) bool
 	on = func(from, lead, two measure.Length) bool {
-		first := max(from+least-lead, r.EndZone, r.Grid)
-		for at := (first + r.Grid - 1) / r.Grid * r.Grid; at-from+lead <= longest && at <= run.Length-r.EndZone && at < run.Length; at += r.Grid {
+		first := max(from+least-lead, r.EndZone, 1)
+		for at := run.next(first, r.Grid); at-from+lead <= longest && at <= run.Length-r.EndZone && at < run.Length; at = run.next(at+1, r.Grid) {
 			if len(joints) > 0 && at+two <= longest {
 				continue // the last joint could be left out
 			}

@@ -59,8 +59,8 @@ func checkRow(row []Run, longest []measure.Length, r Rules) finding.Finding {
 	switch verdict {
 	case Impossible:
 		f.Kind, f.Cell = JointNone, row[last].Cell
-		f.Text = fmt.Sprintf("the joints of %s %s to %s %s cannot be laid on a grid of %s without breaking a rule: every way was tried",
-			row[0].Skin, row[0].Name, row[last].Name, row[0].Side, r.Units.Long(r.Grid))
+		f.Text = fmt.Sprintf("the joints of %s %s to %s %s cannot be laid on %s without breaking a rule: every way was tried",
+			row[0].Skin, row[0].Name, row[last].Name, row[0].Side, r.Falls())
 		f.Do = frees(row, longest, r)
 	case Possible:
 		f.Text = fmt.Sprintf("the joints of %s can be laid without breaking a rule, but not from the boards there are at a like cost", name)

@@ -30,6 +30,7 @@ type Rules struct {
 	LeastPlank      measure.Length // shortest piece
 	LeastStrip      measure.Length
 	EndZone         measure.Length // no joint nearer than this to a strake's ends
+	On              On             // what joints fall on
 	Grid            measure.Length // joints fall on whole steps of this
 	SkinsClear      measure.Length // second skin's joints this clear of the first's; 0 for off
 	Unlike          bool           // port planned apart from starboard
@@ -63,6 +64,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "least plank piece", Meaning: "shortest piece of a plank", Source: "TB 55-1900-201-45/1 para 2-12: six frame spaces, never under 5 ft", Value: setting.Length(&r.LeastPlank, measure.Inch, far)},
 		{Name: "least strip piece", Meaning: "shortest piece of a strip", Source: cp, Value: setting.Length(&r.LeastStrip, measure.Inch, far)},
 		{Name: "joint end zone", Meaning: "no joint nearer than this to the ends of a strake", Source: "our choice", Value: setting.Length(&r.EndZone, 0, far)},
+		{Name: "joints on", Meaning: "what the middles of joints fall on: grid, steps of \"joint grid\"; stations, those of the offsets; frame spaces, their middles, by \"frame spacing\"", Source: "our choice", Value: setting.Choice(&r.On, "grid", "stations", "frame spaces")},
 		{Name: "joint grid", Meaning: "joints fall on whole steps of this from the strake's fore end", Source: "our choice", Value: setting.Length(&r.Grid, measure.Inch/4, 4*measure.Foot)},
 		{Name: "skins clear", Meaning: "joints of a later skin this clear of the joints of the skin before; 0: not asked for", Source: "our choice", Value: setting.Length(&r.SkinsClear, 0, far)},
 		{Name: "port by itself", Meaning: "yes: port's joints are planned apart from starboard's; no: port as starboard", Source: "our choice", Value: setting.YesNo(&r.Unlike)},
@@ -117,5 +119,5 @@ func (r Rules) Least(skin hull.Skin) measure.Length {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{JointNear, JointBay, JointZone, JointNone, JointUnfound, PieceShort}
+	return []*finding.Kind{JointNear, JointBay, JointZone, JointNone, JointUnfound, JointPlaces, PieceShort}
 }

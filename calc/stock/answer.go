@@ -207,14 +207,18 @@ func (a *answer) alone(p part) {
 
 // unlaid names the strakes that no chain of pieces makes up although boards of
 // their size are there.
-func (a *answer) unlaid(u measure.Style) finding.List {
+func (a *answer) unlaid(lr lay.Rules) finding.List {
+	u, with := lr.Units, ""
+	if lr.On != lay.OnGrid {
+		with = " with joints on " + lr.Falls()
+	}
 	var found finding.List
 	for i := range a.runs {
 		c := &a.shop.classes[a.shop.of[i]]
 		if run := &a.runs[i]; !a.laid[i] && c.longest > 0 && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
 			found = append(found, finding.Finding{Kind: lay.PieceShort, Cell: run.Cell,
-				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s", run.Skin, run.Name, u.Long(run.Length),
-					u.Long(measure.Length(c.least)), u.Long(measure.Length(c.longest)))})
+				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s%s", run.Skin, run.Name, u.Long(run.Length),
+					u.Long(measure.Length(c.least)), u.Long(measure.Length(c.longest)), with)})
 		}
 	}
 	return found

@@ -27,7 +27,7 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 	if lr.Grid <= 0 {
 		lr.Grid = measure.Inch
 	}
-	h.grid, h.kerf, h.bay = int64(lr.Grid), int64(r.CrossKerf), int64(lr.Frames)
+	h.grid, h.kerf, h.bay = int64(stepOf(runs, lr.Grid)), int64(r.CrossKerf), int64(lr.Frames)
 	h.of = make([]int, len(runs))
 	seen := map[need]int{}
 	for i := range runs {
@@ -259,6 +259,7 @@ func (h *shop) timber(runs []lay.Run, lr lay.Rules) {
 			t.given = true
 		} else {
 			t.steps = int((t.length - 1) / h.grid)
+			t.shut = h.shut(run.Places, t.steps)
 		}
 		for _, z := range run.Clear {
 			t.clear = append(t.clear, span{int64(z.From), int64(z.To)})
@@ -276,6 +277,43 @@ func (h *shop) timber(runs []lay.Run, lr lay.Rules) {
 			}
 		}
 	}
+}
+
+// finest is the finest step that joints on given places are planned by.
+const finest = measure.Inch / 16
+
+// stepOf is the step that joints are planned by: the grid, or where they fall on
+// given places the longest step that comes to all of them, but for less than half
+// of the finest.
+func stepOf(runs []lay.Run, grid measure.Length) measure.Length {
+	step, placed := int64(0), false
+	for i := range runs {
+		placed = placed || runs[i].Places != nil
+		for _, x := range runs[i].Places {
+			step = common(int64(x), step)
+		}
+	}
+	switch {
+	case !placed:
+		return grid
+	case step == 0:
+		return measure.Inch // nowhere for a joint to fall
+	}
+	return max(measure.Length(step), finest)
+}
+
+// shut is the steps that no joint may fall on; nil where all may be.
+func (h *shop) shut(places []measure.Length, steps int) []bool {
+	if places == nil {
+		return nil
+	}
+	shut := slices.Repeat([]bool{true}, steps+1)
+	for _, x := range places {
+		if p := (int64(x) + h.grid/2) / h.grid; p <= int64(steps) {
+			shut[p] = false
+		}
+	}
+	return shut
 }
 
 // absurd is longer than any strake or board: such figures are findings, and

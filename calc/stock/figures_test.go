@@ -81,7 +81,7 @@ func figure(t *testing.T, name string, known float64, j job) float64 {
 	at := cpu()
 	runs, plan, found := Work(j.runs, j.rack, j.lr, j.r)
 	took := cpu() - at
-	judge{t, runs, j.rack, plan, j.lr, j.r}.all(found)
+	judge{t: t, runs: runs, rack: j.rack, plan: plan, lr: j.lr, r: j.r}.all(found)
 	s := plan.Summary
 	broken := len(lay.Breaches(runs, j.lr))
 	if known > 0 && broken > 0 {

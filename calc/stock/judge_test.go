@@ -11,6 +11,7 @@ import (
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // judge holds a plan to the rules of the trade. It is written from the rules and
@@ -23,6 +24,8 @@ type judge struct {
 	plan Plan
 	lr   lay.Rules
 	r    Rules
+
+	stations []hull.Station
 }
 
 func (j judge) fault(format string, args ...any) { j.t.Helper(); j.t.Errorf(format, args...) }
@@ -67,7 +70,7 @@ func (j judge) strakes() {
 			j.fault("%s %s: pieces come to %v for %v and %d scarfs", r.Skin, r.Name, sum.Inches(), r.Length.Inches(), len(r.Joints))
 		}
 		for _, x := range r.Joints {
-			if x < j.lr.EndZone || r.Length-x < j.lr.EndZone || x%j.lr.Grid != 0 {
+			if x < j.lr.EndZone || r.Length-x < j.lr.EndZone || !j.falls(r.Start, x) {
 				j.fault("%s %s: joint at %v", r.Skin, r.Name, x.Inches())
 			}
 		}
@@ -75,6 +78,20 @@ func (j judge) strakes() {
 	if at != len(j.plan.Pieces) {
 		j.fault("%d pieces for %d", len(j.plan.Pieces), at)
 	}
+}
+
+// falls says that a joint lies where it may: on a step of the grid, or to a
+// thirty-second of an inch on a station or in the middle of a frame space.
+func (j judge) falls(start, x measure.Length) bool {
+	at := start.Inches() + x.Inches()
+	near := func(v float64) bool { return math.Abs(v) <= 1./32+1e-9 }
+	switch f := j.lr.Frames.Inches(); {
+	case j.lr.On == lay.OnStations:
+		return slices.ContainsFunc(j.stations, func(s hull.Station) bool { return near(at - s.At.Value.Inches()) })
+	case j.lr.On == lay.OnFrameSpaces:
+		return near(at - (math.Floor(at/f)+0.5)*f)
+	}
+	return x%j.lr.Grid == 0
 }
 
 // joints: every pair too near is named, and nothing else is.
@@ -270,13 +287,26 @@ func TestJudge(t *testing.T) {
 	for seed := range n {
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
 			strakes, rack, lr, r := randomBook(uint64(seed))
-			runs, plan, found := Work(lay.Runs(strakes, scarfRules(seed)), rack, lr, r)
-			judge{t, runs, rack, plan, lr, r}.all(found)
+			laid := lay.Runs(strakes, scarfRules(seed))
+			stations := joinedOn(seed, &lr)
+			lay.Place(laid, stations, &lr)
+			runs, plan, found := Work(laid, rack, lr, r)
+			judge{t, runs, rack, plan, lr, r, stations}.all(found)
 			if !lr.Unlike {
 				mirrored(t, runs)
 			}
 		})
 	}
+}
+
+// joinedOn sets what the joints of a random book fall on, and the stations.
+func joinedOn(seed int, lr *lay.Rules) []hull.Station {
+	lr.On = [...]lay.On{lay.OnGrid, lay.OnStations, lay.OnGrid, lay.OnFrameSpaces}[seed%4]
+	var all []hull.Station
+	for i := range 40 { // a half space at the bow, and some that are in millimetres
+		all = append(all, hull.Station{At: source.Is(measure.Inches(float64(18*i-9) + float64(seed%3)/25.4))})
+	}
+	return all
 }
 
 // mirrored: port as starboard.

@@ -53,7 +53,7 @@ func TestOddBooks(t *testing.T) {
 			lr, r := lay.DefaultRules(), DefaultRules()
 			at := cpu()
 			runs, plan, found := Work(lay.Runs(c.strakes, scarfRules(0)), c.rack, lr, r)
-			j := judge{t, runs, c.rack, plan, lr, r}
+			j := judge{t: t, runs: runs, rack: c.rack, plan: plan, lr: lr, r: r}
 			j.strakes()
 			j.joints(found)
 			j.boards()

@@ -76,7 +76,7 @@ func (s *search) cross(t *timber, tab tables, breach money) bool {
 	in, each, copies := tab.in, s.joint, money(t.copies())
 	hi, lo := 0, 0
 	for p := from; p <= to; p++ {
-		if breach == 0 && pen[p] > 0 {
+		if breach == 0 && pen[p] > 0 || t.shut != nil && t.shut[p] {
 			continue
 		}
 		best, before := never, int32(-1)

@@ -28,7 +28,7 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	for _, part := range h.parts() {
 		a.solve(part, r)
 	}
-	found = append(found, a.unlaid(r.Units)...)
+	found = append(found, a.unlaid(lr)...)
 	found = append(found, lay.Check(out, lr)...)
 	found = append(found, lay.CheckRows(out, a.longest(), lr)...)
 	a.cut(r, priced)

@@ -67,9 +67,10 @@ type timber struct {
 	class  int
 	length int64
 	start  int64
-	zone   int64 // no joint nearer to its ends
-	steps  int   // the last step of the grid inside it
-	given  bool  // one piece, no joints
+	zone   int64  // no joint nearer to its ends
+	steps  int    // the last step of the grid inside it
+	shut   []bool // steps that no joint may fall on; nil for none
+	given  bool   // one piece, no joints
 	clear  []span
 	near   []near
 }

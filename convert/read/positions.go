@@ -1,7 +1,9 @@
 package read
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -117,6 +119,12 @@ func (r *reader) place(name string, at source.Reading[measure.Length]) {
 // fillPositions gives stations without positions those of a table of positions,
 // else those that the spacing gives.
 func (r *reader) fillPositions() {
+	for name, at := range r.at {
+		r.job.Stations = append(r.job.Stations, hull.Station{Name: name, At: at, Cell: at.Cell})
+	}
+	slices.SortFunc(r.job.Stations, func(a, b hull.Station) int {
+		return cmp.Or(cmp.Compare(a.At.Value, b.At.Value), strings.Compare(a.Name, b.Name))
+	})
 	fill := func(stations []hull.Station) {
 		for _, s := range stations {
 			if s.At.OK() {

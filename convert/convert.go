@@ -34,6 +34,8 @@ type Job struct {
 	Tables   []source.Table
 	Findings finding.List
 
+	Told func(part float64) // is told how far the plan of joints and boards is, from 0 to 1
+
 	job     calc.Job
 	options Options
 }
@@ -76,7 +78,9 @@ func readBooks(books []*sheet.Book, o Options) (*Job, error) {
 
 // Work checks and works out the job.
 func (j *Job) Work() *Done {
-	result, found := calc.Work(j.job)
+	job := j.job
+	job.Rules.Stock.Told = j.Told
+	result, found := calc.Work(job)
 	all := append(append(finding.List{}, j.Findings...), found...)
 	all.Sort()
 	return &Done{Job: j, Result: result, Findings: all}

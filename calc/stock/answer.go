@@ -22,6 +22,7 @@ type answer struct {
 	whole money // bound with the joints' cost
 	plan  Plan
 	seeds [][]measure.Length // joints to begin from, by run
+	watch watch
 }
 
 // lane is one stick with the pieces cut along it.
@@ -49,7 +50,10 @@ func (a *answer) solve(p part, r Rules) {
 	a.whole += whole
 	a.longer(p)
 	s := newSearch(&p.yard)
+	s.watch = &a.watch
 	moves, starts := p.effort(r.Tries)
+	a.watch.begin(moves)
+	defer a.watch.finish()
 	var best layout
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)

@@ -26,6 +26,7 @@ func (m *improver) improve(best *layout, moves int, heat money, enough money) {
 	useful := best.useful
 	lap, before := max(500+5*len(s.plans), moves/3), never
 	for n := range moves {
+		s.watch.moved()
 		if best.broken == 0 && (n%lap == 0 && before-best.total < best.total/stall || best.total <= enough) {
 			return
 		}

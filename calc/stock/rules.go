@@ -22,6 +22,8 @@ type Rules struct {
 	ShareCuts  bool           // one slanted cut serves the ends of two pieces
 	Spread     float64        // of glue, in the builder's own measure a square foot; 0 for not set
 	Tries      int            // moves of the search: more take longer and may save lumber
+
+	Told func(part float64) // is told how far the search is, from 0 to 1; nil: nobody asks
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.

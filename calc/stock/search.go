@@ -15,6 +15,7 @@ type search struct {
 	lumber
 	plans  []laying
 	laid   []bool
+	watch  *watch
 	joints int // of all timbers laid, both sides
 	broken int // rules, by weight
 

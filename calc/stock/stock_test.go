@@ -3,6 +3,7 @@ package stock
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -40,15 +41,26 @@ func demoYard() ([]hull.Strake, []Board) {
 }
 
 func work(strakes []hull.Strake, rack []Board) ([]lay.Run, Plan, finding.List) {
+	runs, plan, found, _ := told(strakes, rack)
+	return runs, plan, found
+}
+
+// told works a job and says what whoever asked how far it is was told.
+func told(strakes []hull.Strake, rack []Board) (runs []lay.Run, plan Plan, found finding.List, parts []float64) {
 	r := DefaultRules()
 	r.Tries = 300
-	return Work(lay.Runs(strakes, scarf.DefaultRules()), rack, lay.DefaultRules(), r)
+	r.Told = func(part float64) { parts = append(parts, part) }
+	runs, plan, found = Work(lay.Runs(strakes, scarf.DefaultRules()), rack, lay.DefaultRules(), r)
+	return runs, plan, found, parts
 }
 
 // The checker below is written from the rules of the trade, not from the solver.
 func TestPlanKeepsTheRules(t *testing.T) {
 	strakes, rack := demoYard()
-	runs, plan, found := work(strakes, rack)
+	runs, plan, found, parts := told(strakes, rack)
+	if n := len(parts); n < 4 || !slices.IsSorted(parts) || parts[0] <= 0 || parts[n-1] != 1 {
+		t.Errorf("the search told of itself %v", parts)
+	}
 	for _, f := range found {
 		if f.Severity > finding.Note {
 			t.Errorf("%s [%s]", f.Text, f.Code)

@@ -25,7 +25,13 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	if lr.Unlike {
 		a.asMirrored(lr, r, priced)
 	}
-	for _, part := range h.parts() {
+	parts := h.parts()
+	a.watch.told = r.Told
+	for i := range parts {
+		moves, _ := parts[i].effort(r.Tries)
+		a.watch.expect(moves)
+	}
+	for _, part := range parts {
 		a.solve(part, r)
 	}
 	found = append(found, a.unlaid(lr)...)

@@ -25,7 +25,7 @@ func newCheck() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			done := in.Work()
+			done := p.work(in)
 			if err := p.check(done); err != nil {
 				return err
 			}

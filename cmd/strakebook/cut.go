@@ -63,7 +63,7 @@ func cutJob(books []string, out string, c *common, p printer) error {
 
 // writeJob works out and writes what was read, and prints what there is to say.
 func writeJob(in *convert.Job, to convert.Target, strict bool, p printer) error {
-	done := in.Work()
+	done := p.work(in)
 	path, err := done.Save(to)
 	if err != nil {
 		return err

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"runtime"
 	"strings"
@@ -96,10 +95,8 @@ type progress struct {
 
 func newProgress(to io.Writer, of int) *progress {
 	p := &progress{of: of}
-	if f, ok := to.(*os.File); ok {
-		if info, err := f.Stat(); err == nil && info.Mode()&os.ModeCharDevice != 0 {
-			p.to = to
-		}
+	if terminal(to) {
+		p.to = to
 	}
 	return p
 }

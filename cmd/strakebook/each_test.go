@@ -9,6 +9,7 @@ import (
 	"strings"
 	"sync/atomic"
 	"testing"
+	"time"
 )
 
 // Many books are worked some at a time, what each says comes in their order, and
@@ -62,5 +63,25 @@ func TestProgress(t *testing.T) {
 	}
 	if p := newProgress(io.Discard, 2); p.to != nil {
 		t.Error("progress was written to no terminal")
+	}
+}
+
+// The line of a search that lasts: silence at first, then now and again, and
+// taken away at the end.
+func TestSearching(t *testing.T) {
+	var screen bytes.Buffer
+	at := time.Time{}
+	line := &searching{to: &screen, now: func() time.Time { return at }, since: at, wait: patience}
+	for i := range 60 { // six seconds, ten tellings each
+		at = at.Add(time.Second / 10)
+		line.told(float64(i+1) / 60)
+	}
+	line.clear()
+	lines := strings.Split(screen.String(), "\r")
+	if n := len(lines); n != 17 || lines[1] != "planning joints and boards: 33 per cent" || strings.TrimSpace(lines[n-2]+lines[n-1]) != "" {
+		t.Errorf("the screen got %d lines: %q", n, screen.String())
+	}
+	if terminal(io.Discard) {
+		t.Error("nowhere is a terminal")
 	}
 }

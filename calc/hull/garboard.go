@@ -38,8 +38,8 @@ func (h *hull) garboards(l *Lining, strakes []Strake) finding.List {
 	ends, sided := 0, 0
 	run := l.Seams[n].run
 	for i, at := range run.p {
-		k := h.stationAt(at.x)
-		if k < 0 || !l.Seams[n].Points[k].Crosses || l.Left[k] > 0 || h.sections[k].from == OtherLine || h.closedAt(k) {
+		k := l.Seams[n].at[i]
+		if k < 0 || l.Left[k] > 0 || h.sections[k].from == OtherLine || h.closedAt(k) {
 			continue
 		}
 		ends++
@@ -48,7 +48,7 @@ func (h *hull) garboards(l *Lining, strakes []Strake) finding.List {
 		}
 		sided++
 		along := run.out[i].unit()
-		up, ok := square(l.Seams[n-1].run, at, along)
+		up, ok := square(l.Seams[n-1].run, at, along, h.leaning(k))
 		if !ok || up.from(at) == 0 {
 			continue
 		}

@@ -63,7 +63,7 @@ func draw(o Offsets, r Rules) *hull {
 
 // shape is the hull's sections, girths and lengths as lengths.
 func (h *hull) shape() *Shape {
-	s := &Shape{Surface: h.o.Surface, Form: h.o.Form, Lines: h.lengths()}
+	s := &Shape{Surface: h.o.Surface, Form: h.o.Form, Raked: h.leaning(len(h.x) - 1), Lines: h.lengths()}
 	if s.Surface == SurfaceUnstated {
 		s.Surface = h.r.OffsetsTo
 	}

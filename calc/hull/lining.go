@@ -48,6 +48,7 @@ type lined struct {
 	sections []*curve    // on the skin's surface, a station each; nil where there is none
 	beyond   []*curve    // the sections that lie beyond the middle line
 	outer    []*curve    // on the surface of its outer face; nil where that is not known
+	leaning  *curve      // the section of a transom off plumb; among sections it stands as the body plan shows it
 	girth    []float64   // a station each
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
 	want     [][]float64 // of parallel strakes: down as if the hull went on
@@ -141,6 +142,12 @@ func (h *hull) newLined(g group, marks []SeamMarks, on skinned) *lined {
 	l.sections, l.beyond = on.sections[l.on], on.beyond[l.on]
 	if l.on == SurfaceUnstated || l.sections == nil {
 		l.sections, l.beyond = h.own(), nil
+	}
+	if last := len(l.sections) - 1; h.leaning(last) && l.sections[last] != nil {
+		// The widths of strakes are measured across them, not along its slope.
+		l.leaning = l.sections[last]
+		l.sections = slices.Clone(l.sections)
+		l.sections[last] = l.leaning.plumb(h.x[last])
 	}
 	switch {
 	case l.skin != Strips || on.sections[BetweenSkins] == nil:

@@ -37,7 +37,11 @@ func (h *hull) lining(l *lined) Lining {
 	}
 	last := l.down[len(l.down)-1]
 	for k, girth := range l.girth {
-		out.girths = append(out.girths, measure.Inches(girth))
+		whole := girth
+		if l.leaning != nil && h.leaning(k) {
+			whole = l.leaning.length()
+		}
+		out.girths = append(out.girths, measure.Inches(whole))
 		left := measure.Length(0)
 		if !math.IsNaN(last[k]) {
 			left = measure.Inches(girth - last[k])
@@ -84,32 +88,53 @@ func (h *hull) seam(l *lined, j int) Seam {
 	total := 0.0
 	for _, run := range l.runs(j) {
 		var points []point
+		var at []int
+		add := func(p point, k int) {
+			if n := len(points); n == 0 || p.from(points[n-1]) > 1e-6 {
+				points, at = append(points, p), append(at, k)
+			} else if k >= 0 {
+				at[n-1] = k
+			}
+		}
 		if p, ok := h.end(l, j, run[0], -1); ok {
-			points = append(points, p)
+			add(p, -1)
 		}
 		for _, k := range run {
-			c := l.sections[k]
-			p := c.at(c.place(c.length() - l.down[j][k]))
-			p.x = h.x[k] // to the last figure, so that it is found again
-			s.Points[k] = SeamPoint{Crosses: true, Out: measure.Inches(p.y), Up: measure.Inches(p.z), Girth: measure.Inches(l.down[j][k])}
+			p, girth := l.at(h, j, k)
+			s.Points[k] = SeamPoint{Crosses: true, Out: measure.Inches(p.y), Up: measure.Inches(p.z), Girth: measure.Inches(girth)}
 			s.Points[k].corner(p, l.outer, k)
-			points = append(points, p)
+			add(p, k)
 		}
 		if p, ok := h.end(l, j, run[len(run)-1], 1); ok {
-			points = append(points, p)
+			add(p, -1)
 		}
-		if points = apart(points); len(points) < 2 {
+		if len(points) < 2 {
 			continue
 		}
 		c := newCurve(points, nil, math.Inf(1))
 		total += c.length()
 		if s.run == nil || c.length() > s.run.length() {
-			s.run = c
+			s.run, s.at = c, at
 		}
-		s.measure(c, h.x)
+		for i, k := range at {
+			if k >= 0 {
+				s.Points[k].Along = measure.Inches(c.s[i])
+			}
+		}
 	}
 	s.Length, s.loose = measure.Inches(total), l.loose[j]
 	return s
+}
+
+// at is where a seam crosses a station, and the girth down to it along the section
+// itself.
+func (l *lined) at(h *hull, j, k int) (p point, girth float64) {
+	c := l.sections[k]
+	t := c.place(c.length() - l.down[j][k])
+	if l.leaning != nil && h.leaning(k) {
+		return l.leaning.at(t), l.leaning.length() - l.leaning.lengthTo(t)
+	}
+	return c.at(t), l.down[j][k]
 }
 
 // corner finds the outer corner of an edge sawn square: square off the inner one,
@@ -121,17 +146,6 @@ func (s *SeamPoint) corner(inner point, outer []*curve, k int) {
 	c := outer[k]
 	s.outer, s.outerWhole = measure.Inches(c.length()-c.lengthTo(c.closestTo(inner))), measure.Inches(c.length())
 	s.known = true
-}
-
-// measure sets how far each station lies along a run from its fore end.
-func (s *Seam) measure(c *curve, x []float64) {
-	for i, p := range c.p {
-		for k := range x {
-			if x[k] == p.x && s.Points[k].Crosses {
-				s.Points[k].Along = measure.Inches(c.s[i])
-			}
-		}
-	}
 }
 
 // runs is the stations a seam crosses, in unbroken runs; a station without a
@@ -229,6 +243,9 @@ func (l *lined) edge(h *hull, sheer bool) *curve {
 	}
 	var p []point
 	for i, c := range l.sections {
+		if l.leaning != nil && h.leaning(i) {
+			c = l.leaning
+		}
 		stem := h.sections[i].points
 		end := (i == l.bow.first || i == l.stern.first) && len(stem) > 0 && h.closedAt(i)
 		switch {

@@ -95,6 +95,7 @@ func (h *hull) startLine(l *lined) ([]float64, finding.List) {
 				c = h.sections[k].line // of the stem itself, where no planking reaches the station
 			}
 			at, ok := h.place(p, k)
+			at.x = h.x[k]
 			if c == nil || !ok {
 				start[k] = math.NaN()
 				continue

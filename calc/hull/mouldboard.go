@@ -61,7 +61,7 @@ func (h *hull) board() []BoardBevel {
 // direction.
 func (h *hull) boardBevel(square point, k, midships int) BoardBevel {
 	b := BoardBevel{Station: h.o.Stations[k].Name, Place: k, Face: "after",
-		Square: measure.Radians(math.Asin(max(-1, min(1, square.x)))),
+		Square: measure.Radians(math.Asin(max(-1, min(1, square.dot(h.facing(k)))))),
 		Level:  measure.Radians(math.Atan2(square.x, math.Abs(square.y)))}
 	if h.r.MouldFace.fore(k, midships) {
 		b.Face, b.Square, b.Level = "fore", -b.Square, -b.Level

@@ -22,7 +22,7 @@ func (h *hull) parallel(n *net, k int, in, thick float64) (c *curve, out bool) {
 	s := h.sections[k]
 	var runs []*curve
 	for r := range n.parts {
-		p := apart(unfold(laidIn(n.knots[k][r*n.each:(r+1)*n.each], in, thick)))
+		p := apart(unfold(laidIn(n.knots[k][r*n.each:(r+1)*n.each], h.facing(k), in, thick)))
 		if len(p) < 2 {
 			continue
 		}
@@ -61,14 +61,16 @@ func reachesOut(runs []*curve) bool {
 	return false
 }
 
-// laidIn is the knots of one run moved inward.
-func laidIn(knots []knot, in, thick float64) []point {
+// laidIn is the knots of one run moved inward in the station's plane, which faces a
+// direction aft.
+func laidIn(knots []knot, facing point, in, thick float64) []point {
 	p := make([]point, len(knots))
 	for i, k := range knots {
-		out := point{0, k.square.y, k.square.z}
+		lean := k.square.dot(facing)
+		out := k.square.minus(facing.times(lean))
 		cos := max(0.1, out.length()) // beyond 84 degrees the section hardly says where the surface is
 		// The surface falls in by the tangent of the square bevel going aft.
-		proud := max(0, thick*k.square.x/cos)
+		proud := max(0, thick*lean/cos)
 		p[i] = k.at.minus(out.unit().times(in/cos + proud))
 	}
 	return p

@@ -41,6 +41,7 @@ type Rules struct {
 	HollowFrom     measure.Length // a hollow in the back of less is not worked; 0: every one is
 	OrdinateStep   measure.Length // between ordinates of a spiled shape
 	FloorToBase    measure.Length // of a hull built upside down; 0 for right way up
+	TransomRake    measure.Angle  // how far the transom leans aft going up
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.
@@ -98,6 +99,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "mould face", Meaning: "the face that stands on the station line: standing (fore face forward of midships and after face abaft, so that the bevels stand), fore or after", Source: "common practice, no source", Value: setting.Choice(&r.MouldFace, "standing", "fore", "after")},
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},
 		{Name: "floor to base", Meaning: "height of the base line above the floor where the hull is built upside down: heights for the moulds are then from the floor; 0: right way up", Source: "the builder's", Value: setting.Length(&r.FloorToBase, 0, 100*measure.Foot)},
+		{Name: "transom rake", Meaning: "how far the transom leans aft off plumb going up, - forward: its position is then that of its foot and its figures those of the body plan; 0: plumb", Source: "the designer's", Value: setting.Angle(&r.TransomRake, -75, 75)},
 		{Name: "fairness alarm", Meaning: "an offset is looked into when it lies this many times the table's own scatter off the curve of its neighbours", Source: "our choice, measured: one clean value in 1,741 flagged at 4.5", Value: setting.Number(&r.Fair.Alarm, "scatters", 2, 50)},
 	}
 }

@@ -18,36 +18,27 @@ func (h *hull) bevels(l *Lining) {
 			continue
 		}
 		for i, at := range seam.run.p {
-			k := h.stationAt(at.x)
-			if k < 0 || !seam.Points[k].Crosses {
+			k := seam.at[i]
+			if k < 0 {
 				continue
 			}
 			p := &seam.Points[k]
 			along := seam.run.out[i].unit()
 			p.Angle = measure.Radians(math.Acos(min(1, math.Abs(along.x))))
-			if angle, ok := seamTurn(l.Seams[j-1].run, l.Seams[j+1].run, at, along); ok {
+			if angle, ok := seamTurn(l.Seams[j-1].run, l.Seams[j+1].run, at, along, h.leaning(k)); ok {
 				p.Bevel, p.HasBevel = measure.Radians(angle), true
 			}
 		}
 	}
 }
 
-// stationAt is the station at a place along the hull, -1 where there is none.
-func (h *hull) stationAt(x float64) int {
-	for k := range h.x {
-		if h.x[k] == x {
-			return k
-		}
-	}
-	return -1
-}
-
 // seamTurn is the angle between the chords to the seams above and below in the plane
 // through a place square to a direction. It is not ok where the plane does not
-// meet both.
-func seamTurn(above, below *curve, at, along point) (float64, bool) {
-	up, okUp := square(above, at, along)
-	down, okDown := square(below, at, along)
+// meet both. On a leaning transom one of them has ended before the plane: it is
+// drawn on straight.
+func seamTurn(above, below *curve, at, along point, leaning bool) (float64, bool) {
+	up, okUp := square(above, at, along, leaning)
+	down, okDown := square(below, at, along, leaning)
 	if !okUp || !okDown {
 		return 0, false
 	}
@@ -66,8 +57,8 @@ func seamTurn(above, below *curve, at, along point) (float64, bool) {
 
 // square is where a curve passes through the plane at a place square to a
 // direction, the nearest where it does so more than once. A curve that ends at
-// the plane meets it.
-func square(c *curve, at, along point) (point, bool) {
+// the plane meets it; one that ends short of it does where it is drawn on.
+func square(c *curve, at, along point, drawnOn bool) (point, bool) {
 	if c == nil {
 		return point{}, false
 	}
@@ -79,6 +70,10 @@ func square(c *curve, at, along point) (point, bool) {
 		if math.Abs(f(end)) < 1e-6 {
 			return end, true
 		}
+	}
+	last := len(c.p) - 1
+	if way := c.in[last]; drawnOn && f(c.p[last]) < 0 && way.dot(along) > 0 {
+		return c.p[last].minus(way.times(f(c.p[last]) / way.dot(along))), true
 	}
 	return point{}, false
 }

@@ -71,7 +71,7 @@ func turnOnRound(at func(part float64) (r, above, below float64), length float64
 	}
 	above, middle, below := edge(1), edge(0), edge(-1)
 	return func(tenth int) float64 {
-		angle, _ := seamTurn(above, below, middle.p[tenth], middle.out[tenth].unit())
+		angle, _ := seamTurn(above, below, middle.p[tenth], middle.out[tenth].unit(), false)
 		return angle * 180 / math.Pi
 	}
 }

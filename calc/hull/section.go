@@ -104,7 +104,8 @@ func (t *table) lowest(k int, above []crossed) []crossed {
 		if p.role != Waterline || t.ok[p.out][k] || !t.o.Lines[p.out].Values[k].OK() || t.o.Lines[p.out].Values[k].Value != 0 {
 			continue
 		}
-		c := crossed{point: point{x: t.x[k], z: t.o.Lines[p.out].At.Value.Inches()}, pair: i, role: Waterline}
+		z := t.o.Lines[p.out].At.Value.Inches()
+		c := crossed{point: point{x: t.x[k] + t.leans(k, z), z: z}, pair: i, role: Waterline}
 		below := len(above) > 0
 		for _, a := range above {
 			below = below && c.z < a.z

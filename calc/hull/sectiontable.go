@@ -15,6 +15,8 @@ type table struct {
 	v      [][]float64
 	ok     [][]bool
 	near   float64 // a height below this lies on the base line
+	lean   float64 // of the transom: aft for a unit up
+	low    float64 // height of its foot
 	pairs  []pair
 }
 
@@ -55,6 +57,7 @@ func newTable(o Offsets, r Rules) *table {
 	}
 	t.pairs = pairs(o)
 	t.ease()
+	t.rake(r)
 	return t
 }
 
@@ -195,6 +198,7 @@ func (t *table) place(p pair, k int) (at point, ok bool) {
 	if p.diagonal {
 		d := t.v[p.out][k]
 		at.y, at.z = d*p.slope[0], t.o.Lines[p.out].At.Value.Inches()-d*p.slope[1]
+		at.x += t.leans(k, at.z)
 		return at, t.ok[p.out][k]
 	}
 	ok = true
@@ -214,6 +218,7 @@ func (t *table) place(p pair, k int) (at point, ok bool) {
 	default:
 		ok = false
 	}
+	at.x += t.leans(k, at.z)
 	return at, ok
 }
 

@@ -12,6 +12,7 @@ import (
 type Shape struct {
 	Surface  Surface // what the offsets are to
 	Form     measure.Form
+	Raked    bool // the last station is a transom off plumb
 	Stations []Girth
 	Sections []Section
 	Lines    []LineLength
@@ -91,6 +92,7 @@ type Seam struct {
 	Length measure.Length
 	Points []SeamPoint // a station each
 	run    *curve
+	at     []int          // the stations of its points, -1 for an end between two
 	loose  measure.Length // how far its ends on the rabbet move along it for a step of the table in the girth
 }
 

@@ -22,6 +22,7 @@ func moulds(in Input) *page {
 	}
 	p.stations(s)
 	mouldNotes(in, p)
+	rakeNote(in, p)
 	for _, on := range []hull.Surface{hull.InsidePlanking, hull.BetweenSkins, hull.OutsidePlanking} {
 		rows := mouldRows(s, on)
 		if len(rows) == 0 {
@@ -66,6 +67,15 @@ func mouldNotes(in Input, p *page) {
 	} else {
 		p.note("Heights are above the base line. The planking is taken off square to the section, over the cosine of the square bevel; deck and buttocks by their own intersections.")
 	}
+}
+
+// rakeNote is how a leaning transom is laid down.
+func rakeNote(in Input, p *page) {
+	rake := in.Result.Rules.Hull.TransomRake
+	if s := in.Result.Hull; rake == 0 || !s.Raked {
+		return
+	}
+	p.note(fmt.Sprintf("The transom leans %s degrees off plumb: its heights are up plumb; along its face they are %.4f as long. Its girth is along its face; the widths of strakes there are across them.", rake.Write(), 1/rake.Cos()))
 }
 
 // mouldHead opens the figures to one surface.

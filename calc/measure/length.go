@@ -33,9 +33,6 @@ func Inches(n float64) Length { return times(n, Inch) }
 // Feet is the length of so many feet, to the nearest nanometre.
 func Feet(n float64) Length { return times(n, Foot) }
 
-// Millimetres is the length of so many millimetres, to the nearest nanometre.
-func Millimetres(n float64) Length { return times(n, Millimetre) }
-
 func times(n float64, unit Length) Length {
 	v := n * float64(unit)
 	if math.IsNaN(v) {

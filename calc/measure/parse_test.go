@@ -16,7 +16,7 @@ func TestFeetInchesEighths(t *testing.T) {
 	test := func(text string, inches, mm float64) {
 		t.Helper()
 		got, err := form.Length(text)
-		if err != nil || got != Inches(inches) || got != Millimetres(mm) {
+		if err != nil || got != Inches(inches) || got != millimetres(mm) {
 			t.Errorf("%s: %v in, %v; want %v in, %v mm", text, got.Inches(), err, inches, mm)
 		}
 	}
@@ -198,7 +198,7 @@ func TestNumber(t *testing.T) {
 	test(12.4376, InInches, Inches(12.4376), false)
 	test(3.0625, InFeet, 3*Foot+3*Inch/4, true)
 	test(1035.12, InMillimetres, 103512*Millimetre/100, true)
-	test(1035.1234, InMillimetres, Millimetres(1035.1234), false)
+	test(1035.1234, InMillimetres, millimetres(1035.1234), false)
 	if _, _, err := (Form{}).Number(math.NaN()); err == nil {
 		t.Error("a number with no unit was read")
 	}
@@ -220,11 +220,11 @@ func TestParseLength(t *testing.T) {
 	test("3-4", InInches, 40*Inch)
 	test("35 mm", InInches, 35*Millimetre)
 	test("35", InMillimetres, 35*Millimetre)
-	test("102,5", InMillimetres, Millimetres(102.5))
-	test("102,5 cm", InInches, Millimetres(1025))
-	test("1,035 m", InInches, Millimetres(1035))
-	test("1035 mm", InInches, Millimetres(1035))
-	test("103.5 cm", InInches, Millimetres(1035))
+	test("102,5", InMillimetres, millimetres(102.5))
+	test("102,5 cm", InInches, millimetres(1025))
+	test("1,035 m", InInches, millimetres(1035))
+	test("1035 mm", InInches, millimetres(1035))
+	test("103.5 cm", InInches, millimetres(1035))
 	test("12,500", InMillimetres, 12500*Millimetre)
 	test("1,5", InInches, Inches(1.5))
 	test("4 ft", InMillimetres, 4*Foot)
@@ -342,3 +342,5 @@ func TestUnitNamed(t *testing.T) {
 		}
 	}
 }
+
+func millimetres(n float64) Length { return times(n, Millimetre) }

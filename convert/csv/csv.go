@@ -4,9 +4,6 @@
 package csv
 
 import (
-	"errors"
-	"io/fs"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -16,15 +13,6 @@ import (
 
 // most is the largest text file read: a yard's is a thousandth of it.
 const most = 50 << 20
-
-// Open reads the text file at a path. Its errors are *sheet.Refused.
-func Open(path string) (*sheet.Book, error) {
-	data, err := load("open", path)
-	if err != nil {
-		return nil, err
-	}
-	return Read(path, data)
-}
 
 // Read reads a text file as a book of one sheet named after the file. Rows and
 // columns are where a spreadsheet program shows them, blank lines counted. Its
@@ -76,19 +64,6 @@ func remarks(rows [][]string, comma rune) {
 }
 
 var remark = regexp.MustCompile(`^# \pL`)
-
-// load reads a file's bytes.
-func load(doing, path string) ([]byte, error) {
-	data, err := os.ReadFile(path)
-	if err == nil {
-		return data, nil
-	}
-	var said *fs.PathError
-	if errors.As(err, &said) {
-		err = said.Err
-	}
-	return nil, &sheet.Refused{Doing: doing, Path: path, Cause: "cannot be read", Hint: "check the name and the folder", Err: err}
-}
 
 // webPage says that a text is mark-up: what some programs save as a spreadsheet.
 func webPage(text string) bool {

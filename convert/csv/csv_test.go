@@ -13,7 +13,7 @@ import (
 
 func TestOpenNothing(t *testing.T) {
 	var r *sheet.Refused
-	if _, err := Open(filepath.Join(t.TempDir(), "none.csv")); !errors.As(err, &r) || r.Err == nil || r.Hint == "" {
+	if _, err := ReadGuide(filepath.Join(t.TempDir(), "none.csv")); !errors.As(err, &r) || r.Err == nil || r.Hint == "" {
 		t.Errorf("a file that is not there gave %v", err)
 	}
 	if _, err := Read("book.csv", []byte("PK\x03\x04and the rest")); !errors.As(err, &r) || !strings.Contains(r.Cause, "workbook") {

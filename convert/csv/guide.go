@@ -1,8 +1,11 @@
 package csv
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
+	"os"
 	"slices"
 	"strings"
 
@@ -27,11 +30,15 @@ var GuideHeadings = []string{"table", "sheet", "range", "stations", "unit", "not
 
 // ReadGuide reads the guide file at a path. Its errors are *sheet.Refused.
 func ReadGuide(path string) ([]sheet.GuideRow, error) {
-	data, err := load("read guide", path)
-	if err != nil {
-		return nil, err
+	data, err := os.ReadFile(path)
+	if err == nil {
+		return Guide(path, data)
 	}
-	return Guide(path, data)
+	var said *fs.PathError
+	if errors.As(err, &said) {
+		err = said.Err
+	}
+	return nil, &sheet.Refused{Doing: "read guide", Path: path, Cause: "cannot be read", Hint: "check the name and the folder", Err: err}
 }
 
 // Guide reads a guide file's bytes, in any dialect: it may have been through a

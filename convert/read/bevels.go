@@ -18,7 +18,7 @@ import (
 func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, max(1, t.left-1))
 	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
-	b.Gauge, b.InStation = r.gauge(t, corner)
+	b.Gauge, b.InStation = r.gauge(t.wordsAbout(), t.page, corner)
 	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations

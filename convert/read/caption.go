@@ -88,17 +88,44 @@ func (t *stationTable) bounds() (top, left, bottom, right int) {
 }
 
 // sheetWords is every sentence of a page that stands outside of its tables: its
-// titles and remarks.
-func (p *page) sheetWords() []string {
-	var all []string
+// remarks, and the titles that stand over tables.
+func (p *page) sheetWords() (remarks, titles []string) {
 	for row := 1; row <= p.rows; row++ {
 		for _, col := range p.filled[0][row] {
-			if c := p.raw(row, col); c.Kind == sheet.Text && !p.used[[2]int{row, col}] && !figure(c.Text) && len(tokens(c.Text)) > 1 {
-				all = append(all, text(c))
+			switch c := p.raw(row, col); {
+			case c.Kind != sheet.Text || p.used[[2]int{row, col}] || figure(c.Text) || len(tokens(c.Text)) < 2:
+			case p.titles(row, col):
+				titles = append(titles, text(c))
+			default:
+				remarks = append(remarks, text(c))
 			}
 		}
 	}
-	return all
+	return remarks, titles
+}
+
+// titles says that what stands at a place is a title: a table begins below it, and
+// none ends nearer above it.
+func (p *page) titles(row, col int) bool {
+	far := captionRows + 1
+	up, down := far, far
+	for n := far - 1; n >= 1; n-- {
+		if p.rowOfTable(row-n, col) {
+			up = n
+		}
+		if p.rowOfTable(row+n, col) {
+			down = n
+		}
+	}
+	return down < far && down <= up
+}
+
+// rowOfTable says that a row holds three cells or more from a column on.
+func (p *page) rowOfTable(row, col int) bool {
+	if row < 1 || row > p.rows {
+		return false
+	}
+	return len(grid{page: p}.between(row, col, min(col+5, p.cols))) >= 3
 }
 
 // formOf is what a table's words say of its unit: its own heading before its
@@ -116,7 +143,8 @@ func (r *reader) formOf(p *page, own []string, caption []string) (form measure.F
 			}
 		}
 	}
-	for _, t := range p.sheetWords() {
+	remarks, titles := p.sheetWords()
+	for _, t := range append(remarks, titles...) {
 		if f, ok, two := says(t); ok && !two && ofAll(t) {
 			return f, false
 		}

@@ -23,7 +23,7 @@ func TestNamesOfCells(t *testing.T) {
 	book[0].Names[6].Sheet = "another"
 	r := read(t, book, Options{})
 	rules := r.job.Rules
-	if rules.Hull.StationSpacing != measure.Millimetres(900) || rules.Stock.RipKerf != measure.Millimetres(3) || rules.Bevel.Offset != measure.Inch/2 || rules.Hull.HalfBeam != 0 {
+	if rules.Hull.StationSpacing != 900*measure.Millimetre || rules.Stock.RipKerf != 3*measure.Millimetre || rules.Bevel.Offset != measure.Inch/2 || rules.Hull.HalfBeam != 0 {
 		t.Errorf("spacing %v, kerf %v, offset %v, half beam %v", rules.Hull.StationSpacing, rules.Stock.RipKerf, rules.Bevel.Offset, rules.Hull.HalfBeam)
 	}
 	if got, want := r.codes(finding.Note), []string{"setting-unread@B2", "setting-unknown@B5", "cells-unused@B6"}; !slices.Equal(got, want) {
@@ -37,7 +37,7 @@ func TestNamedCellAgainstSettings(t *testing.T) {
 	book := bookOf(sheetOf("Settings", "Setting|Value\nrip kerf|4 mm"), sheetOf("Saws", "kerf|3 mm"))
 	book[0].Names = []sheet.Name{{Name: "RipKerf", Sheet: "Saws", Range: sheet.Range{Top: 1, Left: 2, Bottom: 1, Right: 2}}}
 	r := read(t, book, Options{})
-	if got := r.codes(finding.Note); r.job.Rules.Stock.RipKerf != measure.Millimetres(4) || !slices.Equal(got, []string{"setting-twice@B1"}) {
+	if got := r.codes(finding.Note); r.job.Rules.Stock.RipKerf != 4*measure.Millimetre || !slices.Equal(got, []string{"setting-twice@B1"}) {
 		t.Errorf("kerf %v, %v", r.job.Rules.Stock.RipKerf, got)
 	}
 }

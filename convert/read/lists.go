@@ -128,10 +128,7 @@ func (r *reader) hung(t *records) {
 // longBevels reads bevels kept as a list: strake, edge, station, reading.
 func (r *reader) longBevels(t *records) {
 	b := bevel.Readings{Cell: t.page.cell(t.head, t.left)}
-	g, _, two := saidOf(gauges, append(slices.Clone(t.caption), t.page.sheetWords()...))
-	if !two {
-		b.Gauge = g
-	}
+	b.Gauge, b.InStation = r.gauge(t.caption, t.page, b.Cell)
 	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	skin := hull.Planks
 	for _, c := range t.caption {

@@ -45,7 +45,7 @@ func (r *reader) longOffsets(t *records) {
 	cols := r.lengths(t, &table, fields...)
 	o := hull.Offsets{Form: cols[value].form, Cell: t.page.cell(t.head, t.left)}
 	o.Fractions = o.Form.Unit == measure.Fractions
-	o.Surface = r.surfaceOf(append(slices.Clone(t.caption), t.page.sheetWords()...), o.Cell)
+	o.Surface = r.surfaceOf(t.caption, t.page, o.Cell)
 	var all []entry
 	var stations []hull.Station
 	last, line := "", ""

@@ -116,9 +116,14 @@ func (r *reader) join() {
 		}
 		o = spread(o, first.Stations)
 		first.Lines = append(slices.Clone(first.Lines), o.Lines...)
-		if first.Surface == hull.SurfaceUnstated {
+		switch {
+		case r.torn[first.Cell] || o.Surface == hull.SurfaceUnstated && !r.torn[o.Cell]:
+		case r.torn[o.Cell]:
+			first.Surface, r.torn[first.Cell] = hull.SurfaceUnstated, true
+		case first.Surface == hull.SurfaceUnstated:
 			first.Surface = o.Surface
-		} else if o.Surface != hull.SurfaceUnstated && o.Surface != first.Surface {
+		case o.Surface != first.Surface:
+			first.Surface, r.torn[first.Cell] = hull.SurfaceUnstated, true
 			r.add(finding.Finding{Kind: ConventionTwo, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: "two parts of the offsets are said to be to different surfaces"})
 		}
 		if o.Resolution > 0 && (first.Resolution == 0 || o.Resolution < first.Resolution) {

@@ -161,7 +161,7 @@ func (r *reader) offsets(t *stationTable) {
 			Text: fmt.Sprintf("the heading says %s, and the figures are written in %s", main.dec.against, main.dec.form.Notation)})
 	}
 	o.Fractions = o.Form.Unit == measure.Fractions
-	o.Surface = r.surface(t, o.Cell)
+	o.Surface = r.surfaceOf(t.wordsAbout(), t.page, o.Cell)
 	stations, _, _ := r.stationsOf(t, o.Form)
 	o.Stations = stations
 	decimals := 0

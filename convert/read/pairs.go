@@ -22,7 +22,7 @@ func (r *reader) longPairs(t *records) {
 	table := t.found("offsets")
 	cols := r.lengths(t, &table, "breadths", "heights")
 	o := hull.Offsets{Form: cols["breadths"].form, Cell: t.page.cell(t.head, t.left)}
-	o.Surface = r.surfaceOf(append(slices.Clone(t.caption), t.page.sheetWords()...), o.Cell)
+	o.Surface = r.surfaceOf(t.caption, t.page, o.Cell)
 	var points []sectionPoint
 	last := ""
 	for _, row := range t.rows {
@@ -208,7 +208,7 @@ func (r *reader) readPairs(p *page, blocks []pairBlock) {
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: o.Cell, Text: "the sections are numbers without a unit"})
 	}
-	o.Surface = r.surfaceOf(append(slices.Clone(caption), p.sheetWords()...), o.Cell)
+	o.Surface = r.surfaceOf(caption, p, o.Cell)
 	var points []sectionPoint
 	top, left, bottom, right := far, far, 0, 0
 	for _, k := range blocks {

@@ -37,6 +37,7 @@ type reader struct {
 	bare    measure.Unit                              // of a bare number, by Settings
 	named   map[string]name                           // texts already looked at as names of stations
 	sides   map[source.Cell]hull.Side                 // that tables of offsets are of
+	torn    map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
 	// Of the table being read.
 	bareCells []bareCell
@@ -48,7 +49,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide,
-		at: map[string]source.Reading[measure.Length]{}, sides: map[source.Cell]hull.Side{}}
+		at: map[string]source.Reading[measure.Length]{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -57,6 +58,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.skipped()
 	for _, p := range r.pages {
 		r.lists(p, []recordTable{settingsTable()})
+		r.settingsAside(p)
 		r.loneSettings(p)
 	}
 	for _, p := range r.pages {

@@ -14,8 +14,8 @@ import (
 
 // givenSetting is one setting as a book gives it.
 type givenSetting struct {
-	name, value, unit string
-	nameAt, valueAt   source.Cell
+	name, value, unit       string
+	nameAt, valueAt, unitAt source.Cell
 }
 
 // settings takes the rows of a table of settings; they are applied when every
@@ -52,7 +52,8 @@ func settingText(c sheet.Cell) string {
 }
 
 // loneSettings finds settings kept without headings: a name that is exactly that
-// of a setting, and its value in the next cell or after a colon.
+// of a setting, and its value in the next cell or after a colon; below it where
+// the names stand side by side.
 func (r *reader) loneSettings(p *page) {
 	known := map[string]bool{}
 	for _, s := range r.rules.Settings() {
@@ -73,10 +74,14 @@ func (r *reader) loneSettings(p *page) {
 				continue
 			}
 			g := givenSetting{name: strings.TrimSpace(name), value: strings.TrimSpace(value), nameAt: p.cell(row, col), valueAt: p.cell(row, col)}
-			if next := p.at(row, col+1); g.value == "" && filled(next) {
-				g.value, g.valueAt = settingText(next), p.cell(row, col+1)
-				if form, ok := bareUnit(text(p.at(row, col+2))); ok && form.Unit != measure.NoUnit {
-					g.unit = form.Unit.String()
+			right, down := 1, 0
+			if known[settingName(text(p.at(row, col+1)))] || known[settingName(text(p.at(row, col-1)))] {
+				right, down = 0, 1
+			}
+			if next := p.at(row+down, col+right); g.value == "" && filled(next) && !known[settingName(text(next))] {
+				g.value, g.valueAt = settingText(next), p.cell(row+down, col+right)
+				if form, ok := bareUnit(text(p.at(row+2*down, col+2*right))); ok && form.Unit != measure.NoUnit {
+					g.unit, g.unitAt = form.Unit.String(), p.cell(row+2*down, col+2*right)
 				}
 			}
 			if g.value != "" && (joined || g.valueAt != g.nameAt) {
@@ -92,7 +97,7 @@ func (r *reader) loneSettings(p *page) {
 		p.use(g.nameAt.Row, g.nameAt.Col)
 		p.use(g.valueAt.Row, g.valueAt.Col)
 		if g.unit != "" {
-			p.use(g.valueAt.Row, g.valueAt.Col+1)
+			p.use(g.unitAt.Row, g.unitAt.Col)
 		}
 		p.tables++
 		r.given = append(r.given, g)

@@ -15,14 +15,31 @@ const fewestAside = 3
 
 // sideways reads the strakes and boards of a page that lie on their side.
 func (r *reader) sideways(p *page) {
-	if !r.headedAside(p) {
-		return
+	if r.headedAside(p) {
+		r.aside(p, asideTables(recordTables()), fewestRecords)
 	}
+}
+
+// settingsAside reads settings whose names stand in a row, and their values in the
+// row below.
+func (r *reader) settingsAside(p *page) {
+	for col := 1; col <= p.cols; col++ {
+		for _, row := range p.filled[1][col] {
+			if r.words.of(p.at(row, col)) == "setting" && r.words.of(p.at(row+1, col)) == "value" {
+				r.aside(p, []recordTable{settingsTable()}, 1)
+				return
+			}
+		}
+	}
+}
+
+// aside reads the lists of some kinds that lie on their side, of some records at
+// least.
+func (r *reader) aside(p *page, kinds []recordTable, least int) {
 	q := p.turn()
-	kinds := asideTables(recordTables())
 	for row := 1; row <= q.rows; row++ {
 		t := r.listAt(q, row, kinds)
-		if t == nil || t.recordsBelow() < fewestRecords {
+		if t == nil || t.recordsBelow() < least {
 			continue
 		}
 		t.caption = r.above(p, t.left, t.top, t.right, t.head)

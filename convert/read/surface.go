@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -63,32 +64,37 @@ func saidOf[T comparable](all []phrase[T], words []string) (is T, by string, two
 	return is, by, false
 }
 
-// wordsAbout is the words that may state a convention of a table: its headings,
-// its caption, and the titles and remarks of its sheet.
+// saidAbout is what a table's own words and the remarks of its sheet state of a
+// convention; where they are silent, what the titles of other tables there do.
+func saidAbout[T comparable](all []phrase[T], own []string, p *page) (is T, by string, two bool) {
+	remarks, titles := p.sheetWords()
+	if is, by, two = saidOf(all, append(slices.Clone(own), remarks...)); two || by != "" {
+		return is, by, two
+	}
+	return saidOf(all, titles)
+}
+
+// wordsAbout is a table's headings and its caption.
 func (t *stationTable) wordsAbout() []string {
-	all := append(t.ownWords(), t.caption...)
-	return append(all, t.sheetWords()...)
+	return append(t.ownWords(), t.caption...)
 }
 
-// surface is the surface that a book's own words say a table's offsets are to.
-func (r *reader) surface(t *stationTable, at source.Cell) hull.Surface {
-	return r.surfaceOf(t.wordsAbout(), at)
-}
-
-// surfaceOf is the surface that words about some offsets say they are to.
-// What they say of the planking's thickness is told, and not used: each strake
-// has its own.
-func (r *reader) surfaceOf(words []string, at source.Cell) hull.Surface {
-	for _, w := range words {
+// surfaceOf is the surface that the words of some offsets, and of their sheet, say
+// they are to. What they say of the planking's thickness is told, and not used:
+// each strake has its own.
+func (r *reader) surfaceOf(own []string, p *page, at source.Cell) hull.Surface {
+	remarks, titles := p.sheetWords()
+	for _, w := range slices.Concat(own, remarks, titles) {
 		if planking.MatchString(strings.ToLower(measure.Fold(w))) {
 			r.add(finding.Finding{Kind: ConventionRead, Cell: at, Reads: w,
 				Text: fmt.Sprintf("words of the book tell the planking's thickness, and the thickness listed for each strake is what is used: %q", w)})
 			break
 		}
 	}
-	s, _, two := saidOf(surfaces, words)
+	s, _, two := saidAbout(surfaces, own, p)
 	switch {
 	case two:
+		r.torn[at] = true
 		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the surface of the offsets name two"})
 	case s != hull.SurfaceUnstated:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the offsets are to the %s", s)})
@@ -98,18 +104,20 @@ func (r *reader) surfaceOf(words []string, at source.Cell) hull.Surface {
 
 // gauge is what a book's own words say its bevels stand for, and whether they
 // were lifted in the plane of the station.
-func (r *reader) gauge(t *stationTable, at source.Cell) (bevel.Gauge, bool) {
-	words := t.wordsAbout()
-	g, _, two := saidOf(gauges, words)
+func (r *reader) gauge(own []string, p *page, at source.Cell) (bevel.Gauge, bool) {
+	g, _, two := saidAbout(gauges, own, p)
 	switch {
 	case two:
 		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about how bevels are read say two things"})
 	case g != bevel.GaugeUnstated:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the bevels are read: %s", g)})
 	}
-	inStation, by, two := saidOf(planes, words)
-	if inStation && by != "" && !two {
+	inStation, _, two := saidAbout(planes, own, p)
+	switch {
+	case two:
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the plane in which bevels were lifted name two"})
+	case inStation:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: "the book says the bevels were lifted in the plane of the station"})
 	}
-	return g, inStation && !two
+	return g, inStation
 }

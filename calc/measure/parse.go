@@ -31,6 +31,9 @@ func (f Form) Length(text string) (Length, error) {
 	t := Fold(text)
 	l, err := f.length(t)
 	if err != nil {
+		if f.signedBehind(t) {
+			err = notRead(t, "the fraction written out: a sign behind is a sixteenth after feet-inches-eighths alone")
+		}
 		err.(*ReadError).Text = text
 		return 0, err
 	}
@@ -38,6 +41,17 @@ func (f Form) Length(text string) (Length, error) {
 		return 0, &ReadError{text, TooFar, "a length on a hull", nil}
 	}
 	return l, nil
+}
+
+// signedBehind says that a text would be a length in the form but for a sign behind
+// it. How much more or less that is, no usage settles but for eighths.
+func (f Form) signedBehind(t string) bool {
+	stem := strings.TrimRight(t, "+- ")
+	if stem == t {
+		return false
+	}
+	_, err := f.length(stem)
+	return err == nil
 }
 
 func (f Form) length(t string) (Length, error) {

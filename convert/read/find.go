@@ -130,7 +130,7 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 			break
 		}
 		last := t.names[len(t.names)-1]
-		gap := cols[i] - last.col - 1
+		gap := g.gap(last.col, cols[i])
 		if !ok && r.misnamed(t, row, cols, i) {
 			continue // figures under a word that names no station: said when they are read
 		}
@@ -142,6 +142,18 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 	}
 	t.left, t.right = t.names[0].col, t.names[len(t.names)-1].col
 	return t, i
+}
+
+// gap is how many columns lie between two, but for those joined to the ones before
+// them.
+func (g grid) gap(left, right int) int {
+	n := 0
+	for col := left + 1; col < right; col++ {
+		if g.turned || !g.gone[col] {
+			n++
+		}
+	}
+	return n
 }
 
 // misnamed says that the i-th filled column of a row of names has another word in

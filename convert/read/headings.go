@@ -89,13 +89,13 @@ func commonName(heading string) bool {
 // heading says whether some rows are the headings of a kind of table.
 func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	t := &records{page: p, kind: kind, top: top, head: bottom, cols: map[string]int{}, heads: map[int]string{}, said: map[string]measure.Form{}, above: map[string]int{}}
-	last, common := 0, []int(nil)
+	last, common, size := 0, []int(nil), 0
 	for _, col := range r.headColumns(p, top, bottom) {
 		if last > 0 && (col > last+3 || p.edgeBetween(bottom, last, col)) {
 			if len(t.cols) >= kind.least {
 				break // another table stands beside this one
 			}
-			t.cols, t.heads, t.said, t.names, t.left, common = map[string]int{}, map[int]string{}, map[string]measure.Form{}, nil, 0, nil
+			t.cols, t.heads, t.said, t.names, t.left, common, size = map[string]int{}, map[int]string{}, map[string]measure.Form{}, nil, 0, nil, 0
 		}
 		if last > 0 && col > last+1 && len(t.cols) >= kind.least && t.complete() && (kind.long || r.words.of(p.spread(bottom, col)) == "") {
 			break // what stands beside it
@@ -133,7 +133,10 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			common = append(common, col)
 			continue
 		}
-		m = kind.sense(m, whole)
+		m = r.sidedLength(kind.sense(m, whole), whole)
+		if m == "size" && size == 0 && slices.Contains(kind.fields, "thickness") {
+			size = col
+		}
 		if slices.Contains(kind.never, m) {
 			return nil
 		}
@@ -157,6 +160,10 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			t.said[m] = form
 		}
 	}
+	if size > 0 {
+		r.sized(t, size)
+	}
+	t.unsided()
 	r.commonNames(t, common)
 	if len(t.cols) < kind.least || !t.complete() {
 		return nil

@@ -26,6 +26,7 @@ type page struct {
 	within  *sheet.Range          // what may be seen, where the guide says
 	turned  bool                  // its rows are the sheet's columns
 	hints   []hint                // the book's own names
+	gone    map[int]bool          // columns of parts that were joined to those before them
 	named   []source.Cell         // cells taken as settings by their names
 }
 
@@ -33,12 +34,13 @@ func newPage(b *sheet.Book, s *sheet.Sheet) *page {
 	p := seen(b, s)
 	p.mistyped()
 	p.parted()
+	p.signed()
 	return p
 }
 
 // seen is a sheet as a page, before its cells are looked at.
 func seen(b *sheet.Book, s *sheet.Sheet) *page {
-	p := &page{book: b, sheet: s, used: map[[2]int]bool{}, put: map[[2]int]sheet.Cell{}, covered: map[[2]int][2]int{}, hints: hintsOf(b, s)}
+	p := &page{book: b, sheet: s, used: map[[2]int]bool{}, put: map[[2]int]sheet.Cell{}, covered: map[[2]int][2]int{}, hints: hintsOf(b, s), gone: map[int]bool{}}
 	for r, row := range s.Rows {
 		for c, cell := range row {
 			if !filled(cell) {
@@ -225,4 +227,13 @@ func (p *page) fill(row, col int) {
 	}
 	p.filled[0][row] = insert(p.filled[0][row], col)
 	p.filled[1][col] = insert(p.filled[1][col], row)
+}
+
+// unfill takes a cell out of what is looked at: what it says has been taken in.
+func (p *page) unfill(row, col int) {
+	p.clear(row, col, 1)
+	without := func(all []int, v int) []int {
+		return slices.DeleteFunc(slices.Clone(all), func(n int) bool { return n == v })
+	}
+	p.filled[0][row], p.filled[1][col] = without(p.filled[0][row], col), without(p.filled[1][col], row)
 }

@@ -156,6 +156,7 @@ func (p *page) clear(row, col, n int) {
 		if filled(p.raw(row, col+k)) {
 			p.put[[2]int{row, col + k}] = sheet.Cell{}
 			p.use(row, col+k)
+			p.gone[col+k] = true
 		}
 	}
 }

@@ -28,6 +28,9 @@ func (t *records) cell(row int, field string) (sheet.Cell, source.Cell, bool) {
 	if over, under := t.page.covered[[2]int{row, col}]; under && over[1] == col {
 		c = t.page.raw(over[0], over[1]) // one cell merged over the rows it holds for
 	}
+	if col == t.size {
+		c = t.ofSize(c, field)
+	}
 	return c, t.page.cell(row, col), true
 }
 

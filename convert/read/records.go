@@ -21,10 +21,10 @@ type recordTable struct {
 // recordTables is the kinds of table with headings, the settings and guides
 // apart, in the order they are tried.
 func recordTables() []recordTable {
-	size := []string{"thickness", "width", "length", "count", "species", "slope", "from"}
+	size := []string{"thickness", "width", "length", portLength, starboardLength, "count", "species", "slope", "from"}
 	return []recordTable{
-		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", "species", "slope", "start", "from", "to", "clear", "note"},
-			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length"}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
+		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", portLength, starboardLength, "species", "slope", "start", "from", "to", "clear", "note"},
+			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length", portLength, starboardLength}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
 		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "source", "bad", "badfrom", "badto", "delivered", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "piece"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},
 		{name: "pieces", fields: []string{"piece", "species", "thickness", "width", "length", "count", "note"},
@@ -65,6 +65,7 @@ type records struct {
 	caption []string
 	names   []name         // stations' names among the headings: widths by station
 	above   map[string]int // the last row that gives a field, for ditto marks
+	size    int            // the column of sizes such as 1 x 6, 0 for none
 }
 
 // headRows is the most rows that headings stand in.

@@ -35,6 +35,10 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		if form, ok := t.said[f]; ok {
 			own = form
 		}
+		bare := r.bare
+		if f == "length" && t.cols[f] == t.size && own.Unit < measure.InMillimetres {
+			own, bare = measure.Form{}, measure.NoUnit // 1 x 6 x 12 is of inches, and feet long
+		}
 		if r.now != nil {
 			if form, ok := fieldOfGuide(*r.now, f); ok {
 				own = form
@@ -42,9 +46,9 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		}
 		cells, _ := t.column(f)
 		e := weigh(cells)
-		all[f] = column{decide(e, own, r.bare, f != "thickness" && f != "width"), e.decimal}
+		all[f] = column{decide(e, own, bare, f != "thickness" && f != "width"), e.decimal}
 	}
-	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {"badfrom", "length"}, {"badto", "length"}} {
+	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {portLength, starboardLength}, {starboardLength, portLength}, {"badfrom", "length"}, {"badto", "length"}} {
 		c, ok := all[pair[0]]
 		by, fine := all[pair[1]]
 		if ok && fine && c.open && !by.open && by.form.Unit != measure.NoUnit {
@@ -80,6 +84,7 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		}
 	}
 	table.Unit = oneUnit(units)
+	r.sizesSaid(t)
 	return all
 }
 
@@ -167,7 +172,7 @@ func (r *reader) count(t *records, row int, field, what string) source.Reading[i
 // lists are often kept.
 func (r *reader) strakes(t *records) {
 	table := t.found("strakes")
-	cols := r.lengths(t, &table, "thickness", "width", "length", "start")
+	cols := r.lengths(t, &table, "thickness", "width", "length", portLength, starboardLength, "start")
 	skin := hull.Skin("")
 	for _, c := range t.caption {
 		if skin = r.skinIn(c); skin != "" {
@@ -201,7 +206,7 @@ func (r *reader) strakes(t *records) {
 		s.Clear = r.clear(t, row, cols, what("stretch without joints"))
 		s.Widths, s.WidthAt = widths(row, what("width"))
 		table.Digest += fmt.Sprint(s.Name, s.Skin, s.Side, s.Thickness.Value, s.Width.Value, s.Length.Value, ";")
-		r.job.Strakes = append(r.job.Strakes, s)
+		r.job.Strakes = append(r.job.Strakes, r.sided(t, row, cols, s)...)
 	}
 	r.tableRead()
 	r.tables = append(r.tables, table)

@@ -30,6 +30,8 @@ type evidence struct {
 	proved    bool // one of them, or another text, can be feet and inches only
 	parted    bool // feet and inches parted by a hyphen: 1'-10 1/2
 	old       bool // a figure with a leading nought, as only the old printing has: 0-04
+	noughts   int  // inches after feet with a nought before them: 1' 01"
+	single    int  // and those of one figure without: 1' 1"
 }
 
 // weigh looks at cells that should be lengths.
@@ -110,6 +112,11 @@ func (e *evidence) text(text string) {
 		e.decimal = max(e.decimal, min(6, len(strings.TrimRight(after, "abcdefghijklmnopqrstuvwxyz. "))))
 	}
 	e.parted = e.parted || partedFeet.MatchString(t)
+	if noughtInches.MatchString(t) {
+		e.noughts++
+	} else if singleInches.MatchString(t) {
+		e.single++
+	}
 	e.old = e.old || leadingNought.MatchString(t)
 }
 
@@ -118,6 +125,8 @@ var (
 	fractionPart  = regexp.MustCompile(`\d/(\d+)`)
 	twoPartText   = regexp.MustCompile(`^\d+ ?- ?(\d{1,2})$`)
 	partedFeet    = regexp.MustCompile(`^\d+ ?' ?- ?\d`)
+	noughtInches  = regexp.MustCompile(`'[ -]*0\d+[ "]*$`)
+	singleInches  = regexp.MustCompile(`'[ -]*[1-9](?:[ "]|$)`)
 	leadingNought = regexp.MustCompile(`^\d+[- ]+0\d{1,2}$`)
 )
 
@@ -151,6 +160,7 @@ type decision struct {
 	why     []string
 	open    bool
 	parted  bool   // its feet and inches are parted by hyphens
+	bared   bool   // its inches after feet have no nought before them
 	dates   dated  // how its dates are read
 	doubted bool   // its figures of two parts may be feet and inches, or inches and eighths
 	against string // what its heading says and its figures do not bear out
@@ -161,7 +171,7 @@ type decision struct {
 // that Settings give a bare number, coarse the quantity that is written in feet
 // as soon as in inches.
 func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) decision {
-	d := decision{form: said, parted: e.parted}
+	d := decision{form: said, parted: e.parted, bared: e.single > e.noughts}
 	d.form.DecimalComma = e.comma && !e.point
 	switch {
 	case said.Unit != measure.NoUnit:

@@ -69,6 +69,10 @@ func (r *reader) lengthAt(c sheet.Cell, d decision, at source.Cell, what string)
 		v.State = source.Unread
 		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
 			Text: fmt.Sprintf("%s reads %q: the hyphen may part feet from inches or be a minus", what, v.Text)})
+	case unread == nil && d.bared && c.Kind == sheet.Text && noughtInches.MatchString(measure.Fold(c.Text)):
+		v.State = source.Unread
+		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
+			Text: fmt.Sprintf("%s reads %q: a nought stands before the inches as nowhere else, and may be the inches of a lost fraction", what, v.Text)})
 	case unread == nil:
 	case d.doubted && twoPartText.MatchString(measure.Fold(c.Text)):
 		r.doubted = append(r.doubted, at)

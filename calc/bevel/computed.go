@@ -33,7 +33,7 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rul
 					b.Seams[i].Cell = plank.Cell
 				}
 			}
-			made, f := schedules(b, b.judge(r), strakes, nil, shape, r)
+			made, f := schedules(b, b.believed(r), strakes, nil, shape, r)
 			for i := range made {
 				made[i].Computed = true
 			}

@@ -3,6 +3,7 @@ package bevel
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -14,11 +15,21 @@ import (
 // round is a hull of 9 stations whose every section is the same quarter round of
 // 3 ft, drawn from heights and half-breadths, with 12 planks in equal shares: each
 // turns 90/12 = 7.5 degrees from the next. Plain geometry.
-func round(t *testing.T) (*hull.Shape, []hull.Strake) {
+func round(t testing.TB) (*hull.Shape, []hull.Strake) {
 	t.Helper()
+	o, strakes := roundOf(9, 12)
+	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+	if shape == nil {
+		t.Fatal("no hull was drawn")
+	}
+	return shape, strakes
+}
+
+// roundOf is that hull's offsets at so many stations, and so many planks.
+func roundOf(stations, planks int) (hull.Offsets, []hull.Strake) {
 	const radius = 36.0
 	o := hull.Offsets{Resolution: measure.SixtyFourth, Surface: hull.InsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
-	for k := range 9 {
+	for k := range stations {
 		o.Stations = append(o.Stations, hull.Station{Name: fmt.Sprint(k), At: source.Is(measure.Feet(float64(4 * k)))})
 	}
 	line := func(name string, view hull.View, role hull.Role, at, value float64) {
@@ -39,15 +50,31 @@ func round(t *testing.T) (*hull.Shape, []hull.Strake) {
 		line(fmt.Sprintf("Buttock %.2f", y), hull.Height, hull.Buttock, y, z)
 	}
 	var strakes []hull.Strake
-	for k := range 12 {
+	for k := range planks {
 		strakes = append(strakes, hull.Strake{Name: fmt.Sprint(k + 1), Skin: hull.Planks, Thickness: source.Is(measure.Inch),
 			Width: source.Is(5 * measure.Inch), Length: source.Is(32 * measure.Foot)})
 	}
-	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
-	if shape == nil {
-		t.Fatal("no hull was drawn")
+	return o, strakes
+}
+
+// BenchmarkPlanks is the cost of every plank of a hull before it is cut: the hull
+// drawn and lined off, the bevels and battens worked out, the planks laid out flat.
+// Twice the seams or twice the stations cost twice as much.
+func BenchmarkPlanks(b *testing.B) {
+	for _, n := range [][2]int{{30, 60}, {30, 120}, {60, 60}} {
+		o, strakes := roundOf(n[0], n[1])
+		// Along a parallel body waterlines run on buttocks: each would be held to the other
+		// at every station.
+		o.Lines = slices.DeleteFunc(o.Lines, func(l hull.Line) bool { return l.Role == hull.Buttock })
+		b.Run(fmt.Sprintf("stations=%d/seams=%d", n[0], n[1]), func(b *testing.B) {
+			for b.Loop() {
+				shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+				made, _ := Computed(shape, strakes, nil, DefaultRules())
+				Guides(made, DefaultRules())
+				shape.Spile(strakes, hull.SawnUpper, hull.DefaultRules())
+			}
+		})
 	}
-	return shape, strakes
 }
 
 // onRound is readings of planks 5 to 8 on that hull, changed.

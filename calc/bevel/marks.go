@@ -42,9 +42,13 @@ func (l laid) marks(r Rules) []Mark {
 		}
 		all = append(all, m)
 	}
+	next := l.first
 	for step := r.Step; r.Step > 0 && step < l.at[l.last]; step += r.Step {
-		if !slices.ContainsFunc(all, func(m Mark) bool { return m.Station != "" && (m.At-step).Abs() <= r.Step/24 }) {
-			all = append(all, Mark{At: step, Read: source.Reading[measure.Angle]{}})
+		for next < l.last && l.at[next] < step-r.Step/24 {
+			next++
+		}
+		if l.at[next] > step+r.Step/24 {
+			all = append(all, Mark{At: step})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b Mark) int { return int(max(-1, min(1, a.At-b.At))) })

@@ -18,16 +18,23 @@ type judged struct {
 
 // judge looks for the readings of a table that lie off the run of their seam.
 func (b Readings) judge(r Rules) judged {
+	j := b.believed(r)
+	j.readings.Beside = b.beside(j.readings)
+	for _, o := range j.readings.OddReadings(r.Alarm) {
+		j.odd[o.Row][o.At] = o
+	}
+	return j
+}
+
+// believed is a table's bevels off square with none of them held to be odd.
+func (b Readings) believed(r Rules) judged {
 	j := judged{readings: fair.Readings{X: b.spaced(), Resolution: float64(b.Resolution)}}
 	for _, s := range b.Seams {
 		y, given := b.values(s, r)
 		j.readings.Y, j.readings.Given = append(j.readings.Y, y), append(j.readings.Given, given)
 		j.odd = append(j.odd, map[int]fair.Odd{})
 	}
-	j.readings.Beside = b.beside(j.readings)
-	for _, o := range j.readings.OddReadings(r.Alarm) {
-		j.odd[o.Row][o.At] = o
-	}
+	j.readings.Beside = make([][]int, len(b.Seams))
 	return j
 }
 

@@ -28,11 +28,14 @@ type rung struct {
 func rungs(upper, lower *curve, parts int) []rung {
 	type mark struct{ t, u float64 }
 	marks := []mark{{0, 0}}
-	for i, p := range upper.p {
-		for j, q := range lower.p {
-			if math.Abs(p.x-q.x) < 1e-6 && i > 0 && i < len(upper.p)-1 && j > 0 && j < len(lower.p)-1 {
-				marks = append(marks, mark{upper.t[i], lower.t[j]})
-			}
+	j := 1
+	for i := 1; i < len(upper.p)-1; i++ {
+		x := upper.p[i].x
+		for j < len(lower.p)-1 && lower.p[j].x < x-1e-6 {
+			j++
+		}
+		if j < len(lower.p)-1 && lower.p[j].x < x+1e-6 {
+			marks = append(marks, mark{upper.t[i], lower.t[j]})
 		}
 	}
 	marks = append(marks, mark{upper.t[len(upper.t)-1], lower.t[len(lower.t)-1]})

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"strakebook/calc/measure"
 )
@@ -39,11 +40,12 @@ func (s *Shape) layOut(l *Lining, k int, thick float64, sawn Sawn) developed {
 		}
 		d.bevelU = append(d.bevelU, share[0]*bevelU(r.s[0]))
 		d.bevelL = append(d.bevelL, share[1]*bevelL(r.s[1]))
+		for len(stations) > 0 && stations[0].s < r.s[0]-1e-6 {
+			stations = stations[1:]
+		}
 		name := ""
-		for _, m := range stations {
-			if math.Abs(m.s-r.s[0]) < 1e-6 {
-				name = m.name
-			}
+		if len(stations) > 0 && stations[0].s < r.s[0]+1e-6 {
+			name = stations[0].name
 		}
 		d.stations = append(d.stations, name)
 	}
@@ -95,18 +97,16 @@ func (s *Shape) along(seam *Seam, at func(i int) (float64, bool)) func(float64) 
 		}
 	}
 	return func(p float64) float64 {
+		i := sort.SearchFloat64s(x, p)
 		switch {
 		case len(x) == 0:
 			return 0
-		case p <= x[0]:
+		case i == 0:
 			return v[0]
+		case i == len(x):
+			return v[len(v)-1]
 		}
-		for i := 1; i < len(x); i++ {
-			if p <= x[i] {
-				return v[i-1] + (v[i]-v[i-1])*(p-x[i-1])/(x[i]-x[i-1])
-			}
-		}
-		return v[len(v)-1]
+		return v[i-1] + (v[i]-v[i-1])*(p-x[i-1])/(x[i]-x[i-1])
 	}
 }
 
@@ -184,6 +184,7 @@ func (d *developed) ordinates(way, edge flat, step float64) []Ordinate {
 			start = min(start, q.x)
 		}
 	}
+	bevels := [2][]flat{along(lines[0], d.bevelU), along(lines[1], d.bevelL)}
 	end := min(lines[0][len(lines[0])-1].x, lines[1][len(lines[1])-1].x)
 	var all []Ordinate
 	add := func(x float64, station string) {
@@ -191,7 +192,7 @@ func (d *developed) ordinates(way, edge flat, step float64) []Ordinate {
 		for i, to := range []*measure.Length{&o.Upper, &o.Lower, &o.UpperO, &o.LowerO} {
 			*to = measure.Inches(height(lines[i], x))
 		}
-		o.BevelU, o.BevelLo = measure.Radians(d.bevelAt(lines[0], d.bevelU, x)), measure.Radians(d.bevelAt(lines[1], d.bevelL, x))
+		o.BevelU, o.BevelLo = measure.Radians(height(bevels[0], x)), measure.Radians(height(bevels[1], x))
 		all = append(all, o)
 	}
 	places := []ordinatePlace{{max(lines[0][0].x, lines[1][0].x), d.stations[0]}}
@@ -226,25 +227,21 @@ type ordinatePlace struct {
 // height is the height of a line at a place along the board, level beyond its
 // ends.
 func height(line []flat, x float64) float64 {
-	for i := 1; i < len(line); i++ {
-		if x <= line[i].x || i == len(line)-1 {
-			a, b := line[i-1], line[i]
-			if b.x == a.x {
-				return b.y
-			}
-			return a.y + (b.y-a.y)*max(0, min(1, (x-a.x)/(b.x-a.x)))
-		}
+	i := 1 + sort.Search(len(line)-2, func(i int) bool { return line[i+1].x >= x })
+	a, b := line[i-1], line[i]
+	if b.x == a.x {
+		return b.y
 	}
-	return line[0].y
+	return a.y + (b.y-a.y)*max(0, min(1, (x-a.x)/(b.x-a.x)))
 }
 
-// bevelAt is a bevel at a place along the board.
-func (d *developed) bevelAt(line []flat, bevel []float64, x float64) float64 {
-	along := make([]flat, len(line))
+// along is a figure known at each place of a line, as heights along it.
+func along(line []flat, figure []float64) []flat {
+	all := make([]flat, len(line))
 	for i := range line {
-		along[i] = flat{line[i].x, bevel[i]}
+		all[i] = flat{line[i].x, figure[i]}
 	}
-	return height(along, x)
+	return all
 }
 
 // cut is the part of a strake between two distances along its upper edge.

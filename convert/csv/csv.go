@@ -25,6 +25,9 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 	if len(data) > most {
 		return refuse("larger than 50 MB of text", "save the tables you need by themselves")
 	}
+	if what := otherFile(data); what != "" {
+		return refuse(what, other)
+	}
 	text, err := decode(data)
 	switch {
 	case err != nil:
@@ -74,4 +77,21 @@ func webPage(text string) bool {
 		}
 	}
 	return false
+}
+
+// otherFile is what a file is by its first bytes, where it is no text at all; ""
+// where it may be.
+func otherFile(data []byte) string {
+	for _, k := range []struct{ opening, what string }{
+		{"%PDF-", "a PDF and no workbook"},
+		{"\x89PNG", "a picture and no workbook"},
+		{"\xff\xd8\xff", "a picture and no workbook"},
+		{"GIF8", "a picture and no workbook"},
+		{"{\\rtf", "a document of words and no workbook"},
+	} {
+		if strings.HasPrefix(string(data[:min(len(data), 8)]), k.opening) {
+			return k.what
+		}
+	}
+	return ""
 }

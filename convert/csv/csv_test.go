@@ -19,6 +19,11 @@ func TestOpenNothing(t *testing.T) {
 	if _, err := Read("book.csv", []byte("PK\x03\x04and the rest")); !errors.As(err, &r) || !strings.Contains(r.Cause, "workbook") {
 		t.Errorf("an archive gave %v", err)
 	}
+	for opening, want := range map[string]string{"%PDF-1.7\n": "a PDF", "\x89PNG\r\n": "a picture", "\xff\xd8\xff\xe0": "a picture", "{\\rtf1": "a document of words"} {
+		if _, err := Read("book.csv", []byte(opening)); !errors.As(err, &r) || !strings.Contains(r.Cause, want) || r.Hint == "" {
+			t.Errorf("%q gave %v", opening, err)
+		}
+	}
 }
 
 func TestSeparator(t *testing.T) {

@@ -1,6 +1,7 @@
 package xlsx
 
 import (
+	"archive/zip"
 	"bytes"
 	"encoding/xml"
 	"errors"
@@ -180,7 +181,7 @@ func TestDamagedMarkup(t *testing.T) {
 // What a workbook counts and points to must be there.
 func TestWrongCounts(t *testing.T) {
 	a := unzipped(t, sample(t))
-	const sheet1, sheet2, texts, styles = "xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml", "xl/sharedStrings.xml", "xl/styles.xml"
+	const sheet1, texts, styles = "xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/styles.xml"
 	for _, c := range []struct{ what, part, old, new string }{
 		{"a text lost", texts, "<si><t>St 1</t></si>", ""},
 		{"a style lost", styles, "</cellXfs>", "</cellXfs><!-- -->"},
@@ -199,6 +200,11 @@ func TestWrongCounts(t *testing.T) {
 		{"the styles lost", "xl/_rels/workbook.xml.rels", `styles.xml`, `stiles.xml`},
 		{"the notes lost", "xl/worksheets/_rels/sheet1.xml.rels", `comments1.xml`, `comments7.xml`},
 		{"the table lost", "xl/worksheets/_rels/sheet2.xml.rels", `table1.xml`, `table7.xml`},
+		{"the sheet cut short", sheet1, "</sheetData>", "</sheetDat"},
+		{"a control character in a tag", sheet1, `<c r="B2"`, "<c \x01r=\"B2\""},
+		{"an address that is none", sheet1, `<c r="B2"`, `<c r="2B"`},
+		{"the texts cut short", texts, "</sst>", ""},
+		{"the texts lost", "xl/_rels/workbook.xml.rels", `sharedStrings.xml`, `sharedStringz.xml`},
 		{"a style beyond the last", sheet1, `r="C3" s="`, `r="C3" s="9`},
 	} {
 		part := string(a.parts[c.part])
@@ -217,7 +223,31 @@ func TestWrongCounts(t *testing.T) {
 			t.Errorf("%s: %v, %v", c.what, got != nil, err)
 		}
 	}
-	_ = sheet2
+}
+
+// A figure changed under its checksum is not read.
+func TestWrongChecksum(t *testing.T) {
+	a := unzipped(t, sample(t))
+	var b bytes.Buffer
+	w := zip.NewWriter(&b)
+	for _, n := range a.names {
+		to, err := w.CreateHeader(&zip.FileHeader{Name: n, Method: zip.Store})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := to.Write(a.parts[n]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := Read("book.xlsx", b.Bytes()); err != nil {
+		t.Fatal(err)
+	}
+	if got, err := Read("book.xlsx", bytes.Replace(b.Bytes(), []byte("<v>40.75<"), []byte("<v>90.75<"), 1)); !refusedWell(err) {
+		t.Errorf("%v, %v", got, err)
+	}
 }
 
 // FuzzXML holds the scanner against the standard decoder: what it takes, the

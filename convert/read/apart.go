@@ -8,6 +8,7 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
 
@@ -31,7 +32,7 @@ type lineKey struct {
 
 func keyOf(l hull.Line) lineKey {
 	var words []string
-	for _, w := range tokens(l.Name) {
+	for _, w := range strings.Fields(strings.ToLower(measure.Fold(l.Name))) { // signs and all: WL +6 is not WL -6
 		if len(w) < 2 || sideOf(w) == hull.BothSides {
 			words = append(words, w)
 		}

@@ -174,7 +174,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 		}
 		t.names = nil
 	}
-	if top < bottom && !r.addsBelow(t) {
+	if top < bottom && !r.addsBelow(t) || kind.long && r.linesBelow(p, bottom+1) {
 		return nil
 	}
 	for t.heads[t.right+1] != "" {
@@ -198,6 +198,21 @@ func (r *reader) namesLine(heading string) bool {
 		return r.words.heading(heading) == "" && strings.ContainsAny(unlevelledUnits(heading), "0123456789")
 	}
 	return true
+}
+
+// linesBelow says that a row names lines of the hull and holds nothing else: what
+// stands over it are the titles of a table of stations.
+func (r *reader) linesBelow(p *page, row int) bool {
+	n := 0
+	if !p.wordsOnly(row) {
+		return false
+	}
+	for _, col := range p.filled[0][row] {
+		if r.namesLine(text(p.at(row, col))) {
+			n++
+		}
+	}
+	return n >= 2 && 2*n > len(p.filled[0][row])
 }
 
 // unlevelledUnits is a heading without what it says of its unit, whose figures

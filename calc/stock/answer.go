@@ -54,6 +54,7 @@ func (a *answer) solve(p part, r Rules) {
 	moves, starts := p.effort(r.Tries)
 	a.watch.begin(moves)
 	defer a.watch.finish()
+	s.enough = int64(r.Tries) * looks * int64(max(8, len(p.timbers))) / 8
 	var best layout
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)
@@ -116,7 +117,7 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 	}
 	few := len(s.timbers) >= 6 && len(s.timbers) <= 12
 	for range 3 {
-		if best.broken == 0 && (!few || best.total <= enough) {
+		if s.looked > s.enough || best.broken == 0 && (!few || best.total <= enough) {
 			break
 		}
 		var other layout
@@ -126,6 +127,10 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 	}
 	return true
 }
+
+// looks is how many steps of the grid may be looked at for each try of eight
+// timbers: where rules cannot be kept a move looks at very many.
+const looks = 100_000
 
 // effort is how many moves and starts a part gets. One of few timbers gets more,
 // as each takes little; one of very many, or of very many kinds of board, gets

@@ -27,6 +27,9 @@ func (m *improver) improve(best *layout, moves int, heat money, enough money) {
 	lap, before := max(500+5*len(s.plans), moves/3), never
 	for n := range moves {
 		s.watch.moved()
+		if s.looked > s.enough {
+			return
+		}
 		if best.broken == 0 && (n%lap == 0 && before-best.total < best.total/stall || best.total <= enough) {
 			return
 		}

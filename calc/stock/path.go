@@ -74,6 +74,7 @@ func (s *search) cross(t *timber, tab tables, breach money) bool {
 		to = int(floor(t.length-t.zone, s.grid))
 	}
 	in, each, copies := tab.in, s.joint, money(t.copies())
+	s.looked += int64(max(0, to-from))
 	hi, lo := 0, 0
 	for p := from; p <= to; p++ {
 		if breach == 0 && pen[p] > 0 || t.shut != nil && t.shut[p] {
@@ -96,6 +97,7 @@ func (s *search) cross(t *timber, tab tables, breach money) bool {
 		for lo < len(s.stack) && p-int(s.stack[lo].at) >= len(in) {
 			lo++
 		}
+		s.looked += int64(len(s.stack) - lo)
 		for k := lo; k < len(s.stack); k++ {
 			nd := &s.stack[k]
 			if v := nd.cost + in[p-int(nd.at)]; v < best {

@@ -19,6 +19,9 @@ type search struct {
 	joints int // of all timbers laid, both sides
 	broken int // rules, by weight
 
+	looked int64 // at steps of the grid, in all
+	enough int64 // when to look no further for a better plan
+
 	rnd  uint64
 	rare int64 // how far the rarity of counted boards is reckoned with, in 1/256
 

@@ -59,6 +59,11 @@ func (a *answer) solve(p part, r Rules) {
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)
 		a.whole += max(0, floor-bound)
+		// Rounding the columns loses most where sticks of several lengths are to be
+		// chosen among: the search may better it.
+		if better := (layout{}); len(p.classes[p.timbers[0].class].opens) > 1 && best.total > floor+floor/1000 && s.best(&better, &best, moves, starts, floor+floor/1000) && better.total < best.total {
+			best = better
+		}
 		a.take(p, &best)
 		return
 	}

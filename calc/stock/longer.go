@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"fmt"
 	"slices"
 
 	"strakebook/calc/measure"
@@ -19,6 +20,14 @@ type Stay struct {
 	Row   int // of the rack
 	Board Board
 	Count int
+}
+
+// Name is what the rack calls the boards.
+func (s Stay) Name() string {
+	if s.Board.Mark != "" {
+		return s.Board.Mark
+	}
+	return fmt.Sprintf("row %d", s.Row+1)
 }
 
 // longer asks what two and four feet more than the mill's longest of each size

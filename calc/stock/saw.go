@@ -112,10 +112,7 @@ func (w *sawyer) finish() {
 // boardMark is one board's own mark: the rack's, numbered where it stands for
 // several.
 func boardMark(b Board, row, n int) string {
-	name := b.Mark
-	if name == "" {
-		name = fmt.Sprintf("row %d", row+1)
-	}
+	name := Stay{Row: row, Board: b}.Name()
 	if b.Count.OK() && b.Count.Value == 1 {
 		return name
 	}

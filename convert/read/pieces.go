@@ -76,7 +76,7 @@ func (r *reader) rackOrPieces(t *records) *records {
 func (r *reader) columnsSay(t *records) (boards, pieces bool) {
 	for col := t.left; col <= t.right; col++ {
 		words := tokens(t.heads[col])
-		for _, m := range []string{"price", "footprice", "source", "bad", "badfrom", "badto", "delivered"} {
+		for _, m := range []string{"price", "footprice", "runfoot", "runmetre", "source", "bad", "badfrom", "badto", "delivered"} {
 			boards = boards || t.cols[m] == col
 		}
 		has := func(some ...string) bool {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"strakebook/calc/measure"
 	"strakebook/calc/stock"
 )
 
@@ -35,11 +36,7 @@ func (r *reader) rack(t *records) {
 			Delivered: r.count(t, row, "delivered", what("count delivered")),
 			Bad:       r.unusable(t, row, cols, what("stretch not to be used")),
 		}
-		if _, ok := t.cols["footprice"]; ok && !b.Price.OK() {
-			if p := r.number(t, row, "footprice", what("price")); p.OK() {
-				b.Price, b.PerFoot = p, true
-			}
-		}
+		r.priced(t, row, &b, what("price"))
 		if b.Source == "" {
 			b.Source = "rack"
 			if b.Free() {
@@ -54,4 +51,24 @@ func (r *reader) rack(t *records) {
 	}
 	r.tableRead()
 	r.tables = append(r.tables, table)
+}
+
+// priced gives a board its price where that is not of the board itself: of a board
+// foot, or of so much of its length.
+func (r *reader) priced(t *records, row int, b *stock.Board, what string) {
+	if b.Price.OK() {
+		return
+	}
+	if p := r.number(t, row, "footprice", what); p.OK() {
+		b.Price, b.PerFoot = p, true
+		return
+	}
+	p, of := r.number(t, row, "runfoot", what), measure.Foot
+	if !p.OK() {
+		p, of = r.number(t, row, "runmetre", what), 1000*measure.Millimetre
+	}
+	if p.OK() && b.Length.OK() {
+		p.Value *= float64(b.Length.Value) / float64(of)
+		b.Price = p
+	}
 }

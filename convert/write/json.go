@@ -100,6 +100,12 @@ func jsonResult(in Input) object {
 		if s.Bound > 0 {
 			stock["bound"], stock["bound_pct"] = s.Bound, 100*(s.Spent-s.Bound)/s.Bound
 		}
+		if stays := jsonStays(r.Plan.Stay); len(stays) > 0 {
+			stock["stay"] = stays
+		}
+		if longer := jsonLonger(r.Plan.Longer); len(longer) > 0 {
+			stock["longer"] = longer
+		}
 		out["stock"] = stock
 	}
 	list = nil

@@ -41,6 +41,12 @@ func Lines(in Input) [][2]string {
 		if s.Bound > 0 {
 			add("Least possible", "the lumber is within %.1f per cent of the least it could be, joints placed freely", 100*(s.Spent-s.Bound)/s.Bound)
 		}
+		for _, l := range in.Result.Plan.Longer {
+			add("A longer length", "%s", longer(in, l))
+		}
+		if n, which := stays(in.Result.Plan.Stay); n > 0 {
+			add("Stay on the rack", "%d boards: %s", n, which)
+		}
 	}
 	if n := len(in.Result.Bevels); n > 0 {
 		add("Bevels", "%d edges to saw", n)

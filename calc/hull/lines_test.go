@@ -60,10 +60,30 @@ func TestTumblehome(t *testing.T) {
 			t.Errorf("station %s is not drawn through the diagonal", g.Name)
 		}
 	}
-	for _, m := range s.Moulds { // 1 5/8 in of planking on a round
-		if m.Surface == InsidePlanking && m.Role == Waterline {
-			z := m.At.Inches() - 36
-			near(t, m.Line+" inside", m.Offset.Inches(), math.Sqrt(34.375*34.375-z*z), 1./64)
+	// An inch of planks over 5/8 in of strips: each surface a round of its own radius,
+	// met by the levels, the buttocks and the deck's height.
+	radius := map[Surface]float64{OutsidePlanking: 36, BetweenSkins: 35, InsidePlanking: 34.375}
+	count := map[Surface]int{}
+	for _, m := range s.Moulds {
+		r, at, want := radius[m.Surface], m.At.Inches(), 0.0
+		switch {
+		case m.Role == Waterline:
+			want = math.Sqrt(r*r - (at-36)*(at-36))
+		case m.Role == Buttock:
+			want = 36 - math.Sqrt(r*r-at*at)
+		case m.Role == Deck && m.View == HalfBreadth:
+			want = math.Sqrt(r*r - 24*24)
+		case m.Role == Deck:
+			want = 60
+		case m.View == Height: // the keel
+			want = 36 - r
+		}
+		near(t, fmt.Sprintf("%s, %v, %v at station %s", m.Line, m.View, m.Surface, m.Station), m.Offset.Inches(), want, 1./64)
+		count[m.Surface]++
+	}
+	for on, n := range count { // seven levels, two buttocks, deck and keel in both views
+		if n != 5*13 {
+			t.Errorf("%d figures to the %v", n, on)
 		}
 	}
 }

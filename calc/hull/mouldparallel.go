@@ -10,7 +10,7 @@ import "math"
 // half the hull there.
 //
 // The curve is trimmed where it folds back on itself, at the middle line, and at
-// the height of the deck, and drawn on straight where it falls short of them.
+// the height of the deck, and drawn on where it falls short of them.
 //
 // Thick, where not nothing, is the thickness of a mould whose edge is left
 // square, aft of the station line, or forward where below nothing: where its far
@@ -116,20 +116,27 @@ func apart(p []point) []point {
 	return q
 }
 
-// beyond is the place on a curve at t, or on the straight line on from its end
-// where t lies outside it, and the direction there.
+// beyond is the place on a curve at t and the direction there. Where t lies outside
+// it the curve is drawn on, bending as it does as far within its end: by the way it
+// lies off the straight line there. Farther out than it is long it goes on straight.
 func (c *curve) beyond(t float64) (at, way point) {
 	last := len(c.t) - 1
+	end, along := c.p[0], c.out[0]
+	over := t
 	switch {
-	case t < 0:
-		return c.p[0].plus(c.out[0].times(t)), c.out[0]
-	case t > c.t[last]:
-		return c.p[last].plus(c.in[last].times(t - c.t[last])), c.in[last]
+	case t >= 0 && t <= c.t[last]:
+		return c.at(t), c.along(t)
+	case t > 0:
+		end, along, over = c.p[last], c.in[last], t-c.t[last]
 	}
-	return c.at(t), c.along(t)
+	back := t - 2*over
+	if back < 0 || back > c.t[last] {
+		return end.plus(along.times(over)), along
+	}
+	return c.at(back).plus(along.times(2 * over)), along.times(2).minus(c.along(back))
 }
 
-// mitre joins two runs at a corner: cut off where they cross, drawn on straight
+// mitre joins two runs at a corner: cut off where they cross, drawn on
 // where they do not. The first ends and the second starts at the joint.
 func mitre(a, b *curve) (*curve, *curve) {
 	t, u := a.t[len(a.t)-1], 0.0
@@ -155,7 +162,7 @@ func mitre(a, b *curve) (*curve, *curve) {
 	return a.until(t), b.since(u)
 }
 
-// until is the curve from its start to t, drawn on straight where t lies beyond
+// until is the curve from its start to t, drawn on where t lies beyond
 // its end.
 func (c *curve) until(t float64) *curve {
 	t = max(t, c.t[1]/1000)
@@ -167,7 +174,7 @@ func (c *curve) until(t float64) *curve {
 	return newCurve(append(append([]point{}, c.p[:n]...), at), nil, math.Inf(1))
 }
 
-// since is the curve from t to its end, drawn on straight where t lies before
+// since is the curve from t to its end, drawn on where t lies before
 // its start.
 func (c *curve) since(t float64) *curve {
 	last := len(c.t) - 1
@@ -181,7 +188,7 @@ func (c *curve) since(t float64) *curve {
 }
 
 // startAt starts the curve where a measure comes to nothing: cut off, or drawn
-// on straight as far as thrice the distance laid in.
+// on as far as thrice the distance laid in.
 func (c *curve) startAt(f func(point) float64, in float64) *curve {
 	if cuts := c.crossings(f); len(cuts) > 0 {
 		return c.since(cuts[len(cuts)-1])
@@ -203,16 +210,23 @@ func (c *curve) endAt(f func(point) float64, in float64) *curve {
 	return c
 }
 
-// reach is the t on the straight line on from an end at which a measure that is
-// straight in place comes to nothing, within a distance.
+// reach is the t beyond an end at which a measure comes to nothing, within a
+// distance.
 func (c *curve) reach(f func(point) float64, end, most float64) (float64, bool) {
-	a, _ := c.beyond(end)
-	b, _ := c.beyond(end + most)
-	fa, fb := f(a), f(b)
+	value := func(t float64) float64 { at, _ := c.beyond(t); return f(at) }
+	a, b := end, end+most
+	fa, fb := value(a), value(b)
 	if fa*fb > 0 || fa == fb {
 		return 0, false
 	}
-	return end + most*fa/(fa-fb), true
+	for range 60 {
+		if middle := (a + b) / 2; fa*value(middle) > 0 {
+			a = middle
+		} else {
+			b = middle
+		}
+	}
+	return b, true
 }
 
 // joined is runs that end where the next starts as one curve with corners.

@@ -168,13 +168,21 @@ func turned(o Offsets) Offsets {
 	return out
 }
 
-// TestScale makes a hull of a table in millimetres twenty times as big with a
-// step twenty times as coarse: girths are twenty times as long.
+// TestScale makes a hull of a table twenty times as big with a
+// step twenty times as coarse: girths and seams are twenty times as long, and turn
+// as much.
 func TestScale(t *testing.T) {
-	small, _ := Work(wigley(measure.Foot, measure.Eighth), nil, DefaultRules())
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8)}}
+	small, _ := Work(wigley(measure.Foot, measure.Eighth), list, DefaultRules())
 	r := DefaultRules()
 	r.NearBase *= 20
-	big, _ := Work(wigley(20*measure.Foot, 20*measure.Eighth), nil, r)
+	big, _ := Work(wigley(20*measure.Foot, 20*measure.Eighth), list, r)
+	for j, seam := range small.Linings[0].Seams {
+		near(t, "seam", big.Linings[0].Seams[j].Length.Inches(), 20*seam.Length.Inches(), 1e-3)
+		for k, p := range seam.Points {
+			near(t, "seam's bevel", float64(big.Linings[0].Seams[j].Points[k].Bevel), float64(p.Bevel), 1e-4)
+		}
+	}
 	for k := range small.Stations {
 		near(t, "girth", big.Stations[k].Girth.Inches(), 20*small.Stations[k].Girth.Inches(), 1e-5)
 	}
@@ -186,7 +194,7 @@ func TestScale(t *testing.T) {
 // TestConverge draws ever more stations and levels: the girths and the sheer come
 // nearer the true ones.
 func TestConverge(t *testing.T) {
-	last := math.Inf(1)
+	last, lastLength := math.Inf(1), math.Inf(1)
 	for _, n := range []int{6, 11, 21, 41} {
 		s, _ := Work(wigleyTable(measure.Metre, measure.Nanometre, n, n/2), nil, DefaultRules())
 		worst := 0.0
@@ -197,6 +205,15 @@ func TestConverge(t *testing.T) {
 			t.Errorf("with %d stations the girths are out by %g, before %g", n, worst, last)
 		}
 		last = worst
+		for _, l := range s.Lines {
+			if l.Role == Deck { // 2 x 10.402288194, by quadrature
+				off := math.Abs(l.Length.Millimetres()/1000 - 2*10.402288194)
+				if off > max(lastLength/4, 1e-6) {
+					t.Errorf("with %d stations the sheer is out by %g, before %g", n, off, lastLength)
+				}
+				lastLength = off
+			}
+		}
 	}
 }
 

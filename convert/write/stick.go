@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"strakebook/calc/lay"
 	"strakebook/calc/measure"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
@@ -72,41 +73,113 @@ func (in Input) scaleWords() string {
 	return fmt.Sprintf("a letter %v %s", each, unit(in.units()))
 }
 
-// drawn is a stick drawn to scale: each piece its length in letters with its mark
-// at the fore end, a bar at each cut, dots for what is left.
-func (s stick) drawn(in Input, p, list *page) sheet.Cell {
-	each, of := in.scale()
-	letters := func(l measure.Length) int { return int(math.Round(float64(l) / float64(of))) }
-	shown, formula := "|", `"|"`
-	for _, k := range s.on {
-		q := in.Result.Plan.Pieces[k]
-		shown += padded(q.Mark, max(1, letters(q.Length)-1)) + "|"
-		row := fmt.Sprintf("MATCH(%d,%s,0)", k+1, list.span("No."))
-		formula += fmt.Sprintf(`&LEFT(INDEX(%s,%s)&REPT("-",199),MAX(1,ROUND(INDEX(%s,%s)/%v,0)-1))&"|"`, list.span("Mark"), row, list.span("Length"), row, each)
+// drawer draws sticks to one scale.
+type drawer struct {
+	in       Input
+	runs     map[runKey]lay.Run
+	stations []measure.Length
+	each     float64        // inches or millimetres a letter
+	of       measure.Length // the same
+}
+
+func (in Input) drawer() *drawer {
+	d := &drawer{in: in, runs: in.runs(), stations: in.stationsAt()}
+	d.each, d.of = in.scale()
+	return d
+}
+
+// stationsAt is where the stations lie, by the offsets or a list of them.
+func (in Input) stationsAt() []measure.Length {
+	var all []measure.Length
+	list := in.Job.Stations
+	for _, o := range in.Job.Offsets {
+		list = append(list[:len(list):len(list)], o.Stations...)
 	}
-	if n := letters(s.left) - 1; n > 0 {
+	for _, s := range list {
+		if s.At.OK() {
+			all = append(all, s.At.Value)
+		}
+	}
+	return all
+}
+
+func (d *drawer) letters(l measure.Length) int {
+	return int(math.Round(float64(l) / float64(d.of)))
+}
+
+// drawn is a stick drawn to scale: each piece its length in letters, dots for what
+// is left.
+func (d *drawer) drawn(s stick, p, list *page) sheet.Cell {
+	shown, formula := "", `""`
+	for _, k := range s.on {
+		q := &d.in.Result.Plan.Pieces[k]
+		fore, after := leans(q.Fore, stock.FeatherInside), leans(q.Aft, stock.FeatherOutside)
+		along := d.along(q)
+		shown += fore + padded(along, max(1, d.letters(q.Length)-2)) + after
+		formula += fmt.Sprintf(`&"%s"&LEFT("%s"&REPT("-",199),MAX(1,ROUND(INDEX(%s,MATCH(%d,%s,0))/%v,0)-2))&"%s"`,
+			fore, strings.ReplaceAll(along, `"`, `""`), list.span("Length"), k+1, list.span("No."), d.each, after)
+	}
+	if n := d.letters(s.left) - 1; n > 0 {
 		shown += strings.Repeat(".", n) + "|"
 	}
-	formula += fmt.Sprintf(`&IF(ROUND(%s/%v,0)>1,REPT(".",ROUND(%s/%v,0)-1)&"|","")`, p.here("Left"), each, p.here("Left"), each)
+	formula += fmt.Sprintf(`&IF(ROUND(%s/%v,0)>1,REPT(".",ROUND(%s/%v,0)-1)&"|","")`, p.here("Left"), d.each, p.here("Left"), d.each)
 	return live(sheet.Cell{Kind: sheet.Text, Text: shown, Style: sheet.Stick}, formula)
+}
+
+// leans is how an end is drawn, seen on the upper edge with the outside face up: a
+// square or hood end as a bar, a scarf as it slants.
+func leans(e, aft stock.End) string {
+	switch e {
+	case stock.Hood:
+		return "|"
+	case aft:
+		return "/"
+	}
+	return `\`
+}
+
+// along is what is drawn along a piece between its ends: its mark, dashes, and a
+// cross where a station lies.
+func (d *drawer) along(q *stock.Piece) string {
+	line := []rune(q.Mark)
+	run, ok := d.runs[runKey{q.Skin, q.Strake, q.Side}]
+	if !ok || q.Given || q.Place > len(run.Joints)+1 {
+		return q.Mark
+	}
+	from := run.Start
+	if q.Place > 1 {
+		from += run.Joints[q.Place-2] - run.Scarf/2
+	}
+	for _, x := range d.stations {
+		at := d.letters(x-from) - 1 // the first letter is the piece's end
+		if x <= from || x >= from+q.Length || at < 0 || at >= d.letters(q.Length)-2 {
+			continue
+		}
+		for len(line) <= at {
+			line = append(line, '-')
+		}
+		if at >= len([]rune(q.Mark)) {
+			line[at] = '+'
+		}
+	}
+	return string(line)
 }
 
 // standing is a stick drawn piece by piece where each lies on its board, the bad
 // stretches crossed out; it follows nothing.
-func (s stick) standing(in Input, c stock.Cut) sheet.Cell {
-	_, of := in.scale()
-	at := func(l measure.Length) int { return int(math.Round(float64(l) / float64(of))) }
-	line := []rune(strings.Repeat(".", max(1, at(c.Board.Length.Value))))
-	lay := func(from, to measure.Length, with string) {
-		a, b := max(0, at(from)), min(len(line), max(at(from)+1, at(to)))
-		for i, r := range []rune(with + strings.Repeat(with[len(with)-1:], 199)) {
-			if a+i < b {
+func (d *drawer) standing(s stick, c stock.Cut) sheet.Cell {
+	line := []rune(strings.Repeat(".", max(1, d.letters(c.Board.Length.Value))))
+	lay := func(from, to measure.Length, with func(n int) string) {
+		a := max(0, d.letters(from))
+		n := max(1, d.letters(to)-a)
+		for i, r := range []rune(with(n)) {
+			if i < n && a+i < len(line) {
 				line[a+i] = r
 			}
 		}
 	}
 	for _, b := range c.Board.Bad {
-		lay(b.From, b.To, "x")
+		lay(b.From, b.To, func(n int) string { return strings.Repeat("x", n) })
 	}
 	order := make([]int, len(s.on))
 	for i := range order {
@@ -114,8 +187,10 @@ func (s stick) standing(in Input, c stock.Cut) sheet.Cell {
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return int(max(-1, min(1, s.from[a]-s.from[b]))) })
 	for _, i := range order {
-		q := in.Result.Plan.Pieces[s.on[i]]
-		lay(s.from[i], s.from[i]+q.Length, "|"+q.Mark+"-")
+		q := &d.in.Result.Plan.Pieces[s.on[i]]
+		lay(s.from[i], s.from[i]+q.Length, func(n int) string {
+			return leans(q.Fore, stock.FeatherInside) + padded(d.along(q), max(0, n-2)) + leans(q.Aft, stock.FeatherOutside)
+		})
 	}
 	return sheet.Cell{Kind: sheet.Text, Text: string(line) + "|", Style: sheet.Stick}
 }

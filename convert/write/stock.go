@@ -43,15 +43,16 @@ func boards(in Input, list *page) *page {
 	}
 	p.wide, p.csv = true, true
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
-	p.note("A bar stands where the saw goes; dots are left over. A piece's mark stands at its fore end where there is room.")
+	p.note("Drawn on the upper edge, outside face up: a bar where an end is square, a slant where it is scarfed, a cross where a station lies, dots for what is left over. A piece's mark stands at its fore end where there is room.")
 	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x), or with slanted cuts shared, are not followed.")
+	d := in.drawer()
 	var of []laneOf
 	for _, c := range in.Result.Plan.Cuts {
 		for lane := 1; lane <= max(1, c.Lanes); lane++ {
 			of = append(of, laneOf{c, lane})
 		}
 	}
-	p.lines(len(of), func(p *page, i int) []sheet.Cell { return stickLine(in, p, list, of[i].cut, of[i].lane, i+1) })
+	p.lines(len(of), func(p *page, i int) []sheet.Cell { return stickLine(in, d, p, list, of[i].cut, of[i].lane, i+1) })
 	return p
 }
 
@@ -62,7 +63,7 @@ type laneOf struct {
 }
 
 // stickLine is one stick's cells.
-func stickLine(in Input, p, list *page, c stock.Cut, lane, stick int) []sheet.Cell {
+func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int) []sheet.Cell {
 	u, r := in.units(), in.Result.Rules.Stock
 	s := onStick(in, c, lane)
 	across, through := measure.Length(0), measure.Length(0)
@@ -79,7 +80,7 @@ func stickLine(in Input, p, list *page, c stock.Cut, lane, stick int) []sheet.Ce
 	takesFrom, overFrom := "", ""
 	drawing, fits := sheet.Cell{}, text("fits")
 	if !s.follows {
-		drawing = s.standing(in, c)
+		drawing = d.standing(s, c)
 	} else {
 		saws := ""
 		if n := len(s.on) - 1; n > 0 {
@@ -87,7 +88,7 @@ func stickLine(in Input, p, list *page, c stock.Cut, lane, stick int) []sheet.Ce
 		}
 		takesFrom = fmt.Sprintf("SUMIFS(%s,%s,%s)%s", list.span("Length"), list.span("Stick"), p.here("Stick"), saws)
 		overFrom = fmt.Sprintf("%s-%s-%s", p.here("Length"), set("end trim"), p.here("Used"))
-		drawing = s.drawn(in, p, list)
+		drawing = d.drawn(s, p, list)
 		fits = livef(fits, `IF(AND(%s>=-0.00001,INT((%s-%s+%s)/(%s+%s)+0.000001)>=%s,%s>=%s+%s-0.00001),"fits","does not fit")`, p.here("Left"),
 			p.here("Width"), set("edge allowance"), set("rip kerf"), p.here("Across"), set("rip kerf"), p.here("Lanes"), p.here("Thickness"), p.here("Through"), set("dressing allowance"))
 	}

@@ -45,9 +45,9 @@ func (r *reader) level(l *tableLine, t *stationTable, form measure.Form) source.
 	if l.line.Role == hull.DiagonalLine {
 		return none
 	}
-	if l.bare != "" && l.high {
-		if v, ok := r.headed(l.bare, t, form); ok {
-			return take(v, l.bare)
+	if l.height != "" {
+		if v, ok := r.headed(l.height, t, form); ok {
+			return take(v, l.height)
 		}
 	}
 	if form.Unit == measure.Fractions {

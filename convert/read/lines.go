@@ -15,14 +15,13 @@ import (
 
 // tableLine is a line of the offsets on its way from the sheet.
 type tableLine struct {
-	line  hull.Line
-	row   int
-	part  int
-	words string       // its label, with what titles say over it
-	said  measure.Form // its own unit
-	bare  string       // the label as a bare number, "" where it is none
-	high  bool         // its label's column is headed as heights
-	open  bool         // nothing says whether these are heights or half-breadths
+	line   hull.Line
+	row    int
+	part   int
+	words  string       // its label, with what titles say over it
+	said   measure.Form // its own unit
+	height string       // its height, in a column headed so; "" for none
+	open   bool         // nothing says whether these are heights or half-breadths
 }
 
 // linesOf is the lines of a table of offsets, as their labels and titles name
@@ -79,11 +78,9 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		}
 		head := text(t.title(t.head, col))
 		if c.Kind == sheet.Number || len(measure.Notations(word)) > 0 {
-			switch {
-			case r.words.has(head, "heights"):
-				l.high, l.bare = true, word
-			case l.bare == "":
-				l.bare = word
+			if r.words.has(head, "heights") {
+				l.height = word
+				continue
 			}
 			if m := r.lineMeaning(head); m == "waterline" || m == "buttock" {
 				word = head + " " + word
@@ -91,8 +88,8 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		}
 		parts = append(parts, word)
 	}
-	if len(parts) > 1 {
-		l.bare = ""
+	if len(parts) == 0 && l.height != "" {
+		parts = []string{l.height}
 	}
 	name := r.undittoed(strings.Join(parts, " "), before)
 	l.line.Name, l.words = name, name
@@ -160,8 +157,8 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 	}
 	role, fixed := r.role(label)
 	l.line.Role, l.line.View = role, hull.HalfBreadth
-	if l.high && role == hull.Waterline {
-		return // its label is a height: a waterline's half-breadths
+	if l.height != "" && role == hull.Waterline {
+		return // it lies at a height: a waterline's half-breadths
 	}
 	view, said := r.viewOf(label)
 	if !said {
@@ -265,6 +262,9 @@ func (r *reader) viewOf(words string) (hull.View, bool) {
 // where it names two.
 func (r *reader) captionView(t *stationTable) (hull.View, bool) {
 	for _, words := range append(t.ownWords(), t.caption...) {
+		if t.headsFigures(words) {
+			continue // the heights that the lines lie at
+		}
 		heights, breadths := r.words.has(words, "heights"), r.words.has(words, "breadths")
 		switch {
 		case heights && breadths:
@@ -276,6 +276,28 @@ func (r *reader) captionView(t *stationTable) (hull.View, bool) {
 		}
 	}
 	return hull.HalfBreadth, false
+}
+
+// headsFigures says that words head a column of labels that holds figures.
+func (t *stationTable) headsFigures(words string) bool {
+	return slices.ContainsFunc(t.labels, func(col int) bool {
+		return text(t.title(t.head, col)) == words && slices.ContainsFunc(t.lines, func(row int) bool {
+			c := t.see(row, col)
+			return c.Kind == sheet.Number || c.Kind == sheet.Text && len(measure.Notations(c.Text)) > 0
+		})
+	})
+}
+
+// heightHeads is the headings of the columns that hold the heights at which lines
+// lie.
+func (r *reader) heightHeads(t *stationTable) []string {
+	var all []string
+	for _, c := range t.corner() {
+		if r.words.has(c.Text, "heights") && t.headsFigures(text(c)) {
+			all = append(all, text(c))
+		}
+	}
+	return all
 }
 
 // viewsAsked reports the lines that may be heights or half-breadths. They are

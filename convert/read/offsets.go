@@ -15,6 +15,7 @@ import (
 // readGrid reads one table of lines by stations as what it is, and ticks it off.
 func (r *reader) readGrid(t *stationTable) {
 	t.tables++
+	r.dittos(t)
 	switch t.kind {
 	case "offsets":
 		r.offsets(t)
@@ -132,7 +133,11 @@ type part struct {
 
 // offsets reads a table of offsets.
 func (r *reader) offsets(t *stationTable) {
-	said, two := r.formOf(t.page, t.ownWords(), t.caption)
+	// What heads the lines' own heights says their unit, and the figures' where
+	// nothing else does.
+	heads, own := r.heightHeads(t), t.ownWords()
+	own = slices.DeleteFunc(own, func(w string) bool { return slices.Contains(heads, w) })
+	said, two := r.formOf(t.page, own, append(slices.Clone(t.caption), heads...))
 	forced, isForced := r.guideForm(t.page, t)
 	if isForced {
 		said, two = forced, false

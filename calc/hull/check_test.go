@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -151,5 +152,24 @@ func TestCheckStrakes(t *testing.T) {
 	}
 	if got := strings.Join(codes, " "); got != "strake-thickness strake-width strake-length strake-repeated strake-odd" {
 		t.Errorf("got %s", got)
+	}
+}
+
+// TestExamineChangesNothing says that a table looked into is the builder's own
+// afterwards, to the last figure and every station's place, whatever is tried on it.
+func TestExamineChangesNothing(t *testing.T) {
+	tables := []Offsets{wigley(measure.Metre, measure.Millimetre)} // its stations are no whole half inches apart
+	for _, f := range append(tuned(), held()...) {
+		o := f.offsets()
+		o.Stations[len(o.Stations)/2].At.Value += measure.Foot // one off its place
+		tables = append(tables, o)
+	}
+	for i, o := range tables {
+		before := o.copied()
+		before.Stations = slices.Clone(o.Stations)
+		Examine(o, DefaultRules())
+		if !reflect.DeepEqual(before, o) {
+			t.Errorf("table %d is changed:\n%v\nwas\n%v", i, o.Stations, before.Stations)
+		}
 	}
 }

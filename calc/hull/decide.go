@@ -168,8 +168,9 @@ func (o Offsets) find(c source.Cell) (line, station int, ok bool) {
 	return 0, 0, false
 }
 
-// copied is the table with values of its own.
+// copied is the table with stations and values of its own.
 func (o Offsets) copied() Offsets {
+	o.Stations = append(o.Stations[:0:0], o.Stations...)
 	lines := make([]Line, len(o.Lines))
 	for i, l := range o.Lines {
 		l.Values = append(l.Values[:0:0], l.Values...)

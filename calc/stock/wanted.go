@@ -29,12 +29,27 @@ var PieceSize = &finding.Kind{
 	Remedy: "write its finished size; it is left out until then",
 }
 
-// count is how many of a line are wanted; none of one whose size or count is not
-// known or beyond reason.
+// mostGiven is as many pieces as are taken of a builder's lists.
+const mostGiven = 100_000
+
+// counts is how many of each line are cut: none of one whose size or count is not
+// known or beyond reason, nor of one that would bring them beyond the most.
+func counts(list []Wanted) []int {
+	all, sum := make([]int, len(list)), 0
+	for i, w := range list {
+		n := w.count()
+		if w.fault(measure.StyleFeet) != "" || sum+n > mostGiven {
+			continue
+		}
+		all[i] = n
+		sum += n
+	}
+	return all
+}
+
+// count is how many of a line are asked for.
 func (w Wanted) count() int {
 	switch {
-	case w.fault(measure.StyleFeet) != "":
-		return 0
 	case w.Count.OK():
 		return w.Count.Value
 	case w.Count.State == source.Blank:
@@ -70,8 +85,13 @@ func (w Wanted) fault(u measure.Style) string {
 // CheckWanted says which lines of a builder's list cannot be cut.
 func CheckWanted(list []Wanted, r Rules) finding.List {
 	var found finding.List
-	for _, w := range list {
-		if fault := w.fault(r.Units); fault != "" {
+	cut := counts(list)
+	for i, w := range list {
+		fault := w.fault(r.Units)
+		if fault == "" && cut[i] < w.count() {
+			fault = fmt.Sprintf("is wanted %d times: with it the list comes to more than %d pieces", w.count(), mostGiven)
+		}
+		if fault != "" {
 			found = append(found, finding.Finding{Kind: PieceSize, Cell: w.Cell, Text: fmt.Sprintf("piece %q %s", w.Mark, fault)})
 		}
 	}
@@ -82,13 +102,13 @@ func CheckWanted(list []Wanted, r Rules) finding.List {
 // Work with the strakes or by themselves. Where several bear one mark they are
 // numbered, in the order of the list.
 func WantedRuns(list []Wanted) []lay.Run {
-	of, done := map[string]int{}, map[string]int{}
-	for _, w := range list {
-		of[w.Mark] += w.count()
+	cut, of, done := counts(list), map[string]int{}, map[string]int{}
+	for i, w := range list {
+		of[w.Mark] += cut[i]
 	}
 	var runs []lay.Run
-	for _, w := range list {
-		for range w.count() {
+	for i, w := range list {
+		for range cut[i] {
 			run := lay.Run{Thick: w.Thickness.Value, Wide: w.Width.Value, Face: w.Width.Value, Length: w.Length.Value, Given: true}
 			run.Strake = hull.Strake{Name: w.Mark, Skin: GivenPiece, Species: w.Species, Cell: w.Cell}
 			if of[w.Mark] > 1 {

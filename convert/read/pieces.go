@@ -75,15 +75,11 @@ func (r *reader) rackOrPieces(t *records) *records {
 // columnsSay is what the columns of a list say that it is of.
 func (r *reader) columnsSay(t *records) (boards, pieces bool) {
 	for col := t.left; col <= t.right; col++ {
-		words := tokens(t.heads[col])
 		for _, m := range []string{"price", "footprice", "runfoot", "runmetre", "source", "bad", "badfrom", "badto", "delivered"} {
 			boards = boards || t.cols[m] == col
 		}
-		has := func(some ...string) bool {
-			return slices.ContainsFunc(some, func(w string) bool { return slices.Contains(words, w) })
-		}
-		boards = boards || has("board", "boards", "stock", "hand", "rough", "nominal")
-		pieces = pieces || has("piece", "part", "finished", "net")
+		boards = boards || holdsAny(t.heads[col], "board", "boards", "stock", "hand", "rough", "nominal")
+		pieces = pieces || holdsAny(t.heads[col], "piece", "part", "finished", "net")
 	}
 	return boards, pieces
 }
@@ -91,12 +87,17 @@ func (r *reader) columnsSay(t *records) (boards, pieces bool) {
 // titleSays is what the words over a list, the nearest first, say that it is of.
 func (r *reader) titleSays(t *records) (boards, pieces bool) {
 	for _, c := range t.caption {
-		words := tokens(c)
-		boards = r.words.has(c, "rack") || slices.Contains(words, "board") || slices.Contains(words, "mill")
-		pieces = r.words.has(c, "pieces") || slices.Contains(words, "pieces") || slices.Contains(words, "piece")
+		boards = r.words.has(c, "rack") || holdsAny(c, "board", "stock", "timber", "shed", "mill", "sawmill", "merchant")
+		pieces = r.words.has(c, "pieces") || holdsAny(c, "piece", "pieces")
 		if boards || pieces {
 			return boards, pieces
 		}
 	}
 	return false, false
+}
+
+// holdsAny says that one of some words stands in a text.
+func holdsAny(text string, some ...string) bool {
+	words := tokens(text)
+	return slices.ContainsFunc(some, func(w string) bool { return slices.Contains(words, w) })
 }

@@ -51,10 +51,14 @@ var (
 )
 
 // stretches is every "4-0-0 to 5-2-0" of a text, whatever words stand about them;
-// fine is false where a part of it holds none.
+// fine is false where it
+// holds none, or other figures.
 func stretches(text string, form measure.Form) (all []hull.Reach, fine bool) {
 	fine = true
 	for _, part := range strings.FieldsFunc(strings.ReplaceAll(strings.ReplaceAll(measure.Fold(text), ", ", ";"), " and ", ";"), func(c rune) bool { return c == ';' }) {
+		if !strings.ContainsAny(part, "0123456789") {
+			continue // words beside it
+		}
 		before, after, two := strings.Cut(part, " to ")
 		from, okA := edgeOfText(strings.Fields(before), form, true)
 		to, okB := edgeOfText(strings.Fields(after), form, false)
@@ -64,7 +68,7 @@ func stretches(text string, form measure.Form) (all []hull.Reach, fine bool) {
 		}
 		all = append(all, hull.Reach{From: from, To: to})
 	}
-	return all, fine
+	return all, fine && len(all) > 0
 }
 
 // edgeOfText is the length that some words end with, or begin with.

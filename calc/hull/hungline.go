@@ -167,7 +167,7 @@ func hungFindings(s *Shape, rows []HungRow, r Rules) finding.List {
 		if w := edge[worst]; w.Back > max(1, r.BackAfter) {
 			found = append(found, finding.Finding{Kind: HungOff, Cell: w.Cell,
 				Text: fmt.Sprintf("%s at station %s is %s %s its line: at %s a plank it takes %d planks to be back on it, more than %d",
-					name(w), w.Station, w.Ahead.Abs(), aheadWord(w.Ahead), r.MostAPlank, w.Back, max(1, r.BackAfter))})
+					name(w), w.Station, r.Units.Small(w.Ahead.Abs()), aheadWord(w.Ahead), r.Units.Small(r.MostAPlank), w.Back, max(1, r.BackAfter))})
 		}
 		found = append(found, odd(s, edge, r)...)
 		from = to
@@ -210,6 +210,6 @@ func odd(s *Shape, edge []HungRow, r Rules) finding.List {
 		return nil
 	}
 	e := edge[worst]
-	return finding.List{{Kind: HungOdd, Cell: e.Cell, Reads: e.Measured.String(),
-		Text: fmt.Sprintf("%s at station %s is %s %s its line, off the run of its neighbours", name(e), e.Station, e.Ahead.Abs(), aheadWord(e.Ahead))}}
+	return finding.List{{Kind: HungOdd, Cell: e.Cell, Reads: r.Units.Long(e.Measured),
+		Text: fmt.Sprintf("%s at station %s is %s %s its line, off the run of its neighbours", name(e), e.Station, r.Units.Small(e.Ahead.Abs()), aheadWord(e.Ahead))}}
 }

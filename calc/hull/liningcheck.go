@@ -96,8 +96,8 @@ func (e *extreme) count(is bool) {
 	}
 }
 
-// write is a length as the offsets are written, to a sixteenth.
-func (h *hull) write(l measure.Length) string { return h.o.Form.Write(l.Round(measure.Sixteenth)) }
+// write is a length as the offsets are written, as near as their rule is read.
+func (h *hull) write(l measure.Length) string { return h.o.Form.Write(l.Round(h.o.Form.Finest())) }
 
 // zones is where limits of width differ: the topsides above the light waterline,
 // the bottom where the section is flatter than 45 degrees, the bilge between them.

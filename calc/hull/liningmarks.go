@@ -113,7 +113,7 @@ func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
 	if (v.Value.Inches() < want) != (m.Kind == MarkFromRabbet) {
 		word = "hollow"
 	}
-	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.o.Form.Write(measure.Inches(want).Round(measure.Sixteenth)),
+	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.write(measure.Inches(want)),
 		Text: fmt.Sprintf("the seam below strake %s has a %s at station %s", s.Strake, word, m.Stations[at[worst]].Name)}}
 }
 

@@ -95,11 +95,11 @@ func (h *hull) whereabouts(at measure.Length) string {
 		}
 	}
 	name := "station " + h.o.Stations[near].Name
-	switch off := (at - measure.Inches(h.x[near])).Round(measure.Eighth); {
+	switch off := (at - measure.Inches(h.x[near])).Round(2 * h.o.Form.Finest()); {
 	case off > 0:
-		return h.o.Form.Write(off) + " abaft " + name
+		return h.write(off) + " abaft " + name
 	case off < 0:
-		return h.o.Form.Write(-off) + " forward of " + name
+		return h.write(-off) + " forward of " + name
 	}
 	return name
 }

@@ -46,7 +46,10 @@ func (h *hull) lining(l *lined) Lining {
 		if !math.IsNaN(last[k]) {
 			left = measure.Inches(girth - last[k])
 		}
-		out.Left = append(out.Left, left.Round(measure.SixtyFourth))
+		if left < measure.SixtyFourth {
+			left = 0 // a rounding
+		}
+		out.Left = append(out.Left, left)
 	}
 	if l.by == ByWidths {
 		out.Tapers, out.Stealers = h.leftOver(l, h.r.SumWithin), h.leftOver(l, max(h.r.SumWithin, h.r.NarrowestPlank))

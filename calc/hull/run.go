@@ -71,7 +71,7 @@ func (s *Shape) typed(row Strake, run, loose measure.Length, r Rules) finding.Li
 	if !row.Length.OK() || run == 0 || (row.Length.Value-run).Abs() <= run.Times(r.LengthWithin/100)+loose {
 		return nil
 	}
-	runs := s.Form.Write(run.Round(measure.Eighth))
+	runs := s.Form.Write(run.Round(2 * s.Form.Finest()))
 	return finding.List{{Kind: StrakeRun, Cell: row.Length.Cell, Reads: row.Length.Text, Suggests: runs,
 		Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", row.Skin, row.Name, s.Form.Write(row.Length.Value), runs)}}
 }
@@ -103,7 +103,7 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 	strake := lining.Strakes[k]
 	run = s.between(lining, k, one.From, one.To) + 2*r.ExtraAtEnds
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
-		one.Length = s.computed(run.RoundUp(measure.Eighth), one.Cell)
+		one.Length = s.computed(run.RoundUp(2*s.Form.Finest()), one.Cell)
 		if fore, _, ok := lining.Ends(k); ok && !one.Start.OK() {
 			one.Start = source.Is(fore)
 		}
@@ -112,13 +112,13 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 		widest := measure.Length(0)
 		for i, w := range strake.Widths {
 			if w > 0 {
-				one.Widths = append(one.Widths, source.Is(w.Round(measure.SixtyFourth)))
+				one.Widths = append(one.Widths, source.Is(w.Round(s.Form.Finest()/4)))
 				one.WidthAt = append(one.WidthAt, Station{Name: s.Stations[i].Name, At: source.Is(s.Stations[i].At)})
 				widest = max(widest, w)
 			}
 		}
 		if widest > 0 {
-			one.Width = s.computed(widest.RoundUp(measure.Sixteenth), one.Cell)
+			one.Width = s.computed(widest.RoundUp(s.Form.Finest()), one.Cell)
 		}
 	}
 	return run, max(lining.Seams[k].loose, lining.Seams[k+1].loose)

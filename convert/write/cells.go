@@ -39,6 +39,15 @@ func small(l measure.Length, style measure.Style) sheet.Cell {
 	return number(l.Inches(), sheet.Inch)
 }
 
+// fine is a small length rounded to what a sheet shows of it: a sixty-fourth of an
+// inch or a tenth of a millimetre.
+func fine(l measure.Length, style measure.Style) measure.Length {
+	if style == measure.StyleMM {
+		return l.Round(measure.Millimetre / 10)
+	}
+	return l.Round(measure.SixtyFourth)
+}
+
 // unit is what small lengths are in, and longUnit what long ones are.
 func unit(style measure.Style) string {
 	if style == measure.StyleMM {

@@ -99,7 +99,7 @@ func liningRows(in Input, p *page, l *hull.Lining) {
 			row[6], row[7] = long(fore, u), long(after, u)
 		}
 		for _, w := range strake.Widths {
-			row = append(row, some(w.Round(measure.SixtyFourth), u, small))
+			row = append(row, some(fine(w, u), u, small))
 		}
 		p.line(row...)
 	}
@@ -118,7 +118,7 @@ func firstRow(p *page, l *hull.Lining, u measure.Style) {
 	for _, at := range seam.Points {
 		c := sheet.Cell{}
 		if at.Crosses {
-			c = small(at.Girth.Round(measure.SixtyFourth), u)
+			c = small(fine(at.Girth, u), u)
 		}
 		row = append(row, c)
 	}
@@ -141,7 +141,7 @@ func leftRows(p *page, l *hull.Lining, u measure.Style) {
 	row := []sheet.Cell{text(string(l.Skin)), {}, text(l.Side.String()), text("left below"), {}, {}, {}, {}}
 	for _, left := range l.Left {
 		any = any || left > 0
-		row = append(row, some(left, u, small))
+		row = append(row, some(fine(left, u), u, small))
 	}
 	if any {
 		p.line(row...)

@@ -27,9 +27,9 @@ func hung(in Input) *page {
 	p.note("Ahead: farther from the sheer than the line. Set out: the batten set out, + for a plank wider than lined off, - in. Back after: so many planks until the work is on its line again. Measure again after every plank: the hull on the stocks rules.")
 	for _, r := range in.Result.Hung {
 		row := []sheet.Cell{text(string(r.Skin)), text(r.Strake), text(r.Side.String()), text(r.Station), text(r.From.String()), text(r.Corner.String()),
-			long(r.Measured, u), long(r.Wanted.Round(measure.Sixteenth), u), small(r.Ahead.Round(measure.SixtyFourth), u), text(stands(r.Ahead)), whole(r.Back)}
+			long(r.Measured, u), long(fine(r.Wanted, u), u), small(fine(r.Ahead, u), u), text(stands(r.Ahead)), whole(r.Back)}
 		for _, n := range r.Next {
-			row = append(row, text(n.Strake), small(n.Width.Round(measure.SixtyFourth), u), small(n.SetOut.Round(measure.SixtyFourth), u))
+			row = append(row, text(n.Strake), small(fine(n.Width, u), u), small(fine(n.SetOut, u), u))
 		}
 		p.line(row...)
 	}

@@ -141,7 +141,7 @@ func (r *mouldRow) cells(s *hull.Shape) []sheet.Cell {
 // tenth of a millimetre; of a table of fractions in feet-inches-eighths.
 func notation(l measure.Length, form measure.Form) sheet.Cell {
 	switch {
-	case form.Unit >= measure.InMillimetres && form.Unit != measure.Fractions:
+	case form.Metric():
 		return text(form.Write(l.Round(measure.Millimetre / 10)))
 	case form.Unit == measure.Fractions:
 		form = measure.Form{Notation: measure.FeetInchesEighths}

@@ -9,7 +9,7 @@ func Kinds() []*finding.Kind {
 		FormulaUnworked, SettingUnknown, SettingUnread, SettingTwice, TableTwice, TablesDiffer, TableUnknown, LayoutOpen,
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
-		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, ShownOtherwise,
+		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
 		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft, ListOpen,
 	}
 }
@@ -229,6 +229,11 @@ var (
 		Code: "number-text", Severity: finding.Note, Title: "numbers kept as text",
 		Why:    "They were read as numbers; a spreadsheet's own sums leave them out.",
 		Remedy: "nothing, if they are right",
+	}
+	NumberKept = &finding.Kind{
+		Code: "number-kept", Severity: finding.Note, Title: "figures finer than a rule is marked",
+		Why:    "They are worked with as they are stored; nothing was rounded.",
+		Remedy: "nothing, if they were worked out; a figure read off a rule is a whole sixty-fourth",
 	}
 	ShownOtherwise = &finding.Kind{
 		Code: "number-shown", Severity: finding.Warning, Title: "number shown otherwise than it is stored",

@@ -89,7 +89,8 @@ func (r *reader) lengthAt(c sheet.Cell, d decision, at source.Cell, what string)
 	return v
 }
 
-// bareCell is a number whose unit is open among figures that hold their own.
+// bareCell is a number whose unit is open among figures that hold their own, or one
+// finer than any rule.
 type bareCell struct {
 	at         source.Cell
 	text, what string
@@ -106,6 +107,15 @@ func (r *reader) tableRead() {
 		r.add(finding.Finding{Kind: LengthTwoWays, Cell: r.doubted[0], Also: r.doubted[1:],
 			Text: fmt.Sprintf("%s of two parts may be feet and inches, or inches and eighths: nothing says which", plural(n, "figure", "figures"))})
 		r.doubted = nil
+	}
+	if n := len(r.between); n > 0 {
+		f := finding.Finding{Kind: NumberKept, Cell: r.between[0].at, Reads: r.between[0].text,
+			Text: fmt.Sprintf("%s no whole sixty-fourths of an inch nor hundredths of a millimetre and kept as stored, the first %q", plural(n, "figure is", "figures are"), r.between[0].text)}
+		for _, b := range r.between[1:] {
+			f.Also = append(f.Also, b.at)
+		}
+		r.add(f)
+		r.between = nil
 	}
 	switch n := len(r.bareCells); {
 	case n == 0:
@@ -134,10 +144,13 @@ func (r *reader) struck(c sheet.Cell, at source.Cell) {
 }
 
 // disguised looks for numbers that are not what they seem: those shown otherwise
-// than they are stored, and a day's count among measurements.
+// than they are stored, and those finer than any rule.
 func (r *reader) disguised(v *source.Reading[measure.Length], c sheet.Cell, form measure.Form, what string) {
 	if c.Kind != sheet.Number || !v.OK() {
 		return
+	}
+	if _, whole, err := form.Number(c.Number); err == nil && !whole {
+		r.between = append(r.between, bareCell{v.Cell, v.Text, what})
 	}
 	if shown, ok := shownLength(c, form); ok && (shown-v.Value).Abs() > max(measure.Inch/24, v.Value.Abs().Times(1e-4)) {
 		r.add(finding.Finding{Kind: ShownOtherwise, Cell: v.Cell, Reads: v.Text, Suggests: plainNumber(c.Number),

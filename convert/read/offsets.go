@@ -219,9 +219,9 @@ func (r *reader) offsets(t *stationTable) {
 
 // quietly runs a reading whose findings are for a later one to make.
 func quietly[A, B, C any](r *reader, f func() (A, B, C)) (A, B, C) {
-	found, bare, two, doubted := r.found, r.bareCells, r.twoWays, r.doubted
+	found, bare, two, doubted, between := r.found, r.bareCells, r.twoWays, r.doubted, r.between
 	a, b, c := f()
-	r.found, r.bareCells, r.twoWays, r.doubted = found, bare, two, doubted
+	r.found, r.bareCells, r.twoWays, r.doubted, r.between = found, bare, two, doubted, between
 	return a, b, c
 }
 

@@ -41,6 +41,7 @@ type reader struct {
 
 	// Of the table being read.
 	bareCells []bareCell
+	between   []bareCell // numbers between the marks of any rule
 	twoWays   []twoWay
 	doubted   []source.Cell // of two parts
 }

@@ -42,6 +42,9 @@ func TestTablesAreReadBack(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
+			if ours := table.Name != "mill-order"; back.OurText() != ours {
+				t.Errorf("%s is known as ours: %v", table.Name, back.OurText())
+			}
 			for r, row := range rows {
 				for c, want := range row {
 					fields++

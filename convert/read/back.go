@@ -68,8 +68,10 @@ func (r *reader) decide() {
 			value = firstSuggested(w.suggests)
 		}
 		p := r.pageAt(d.Cell)
-		if p != nil && hull.Decides(d.Code) {
+		if p != nil {
 			d.Cell.Book = p.book.Name
+		}
+		if p != nil && hull.Decides(d.Code) {
 			r.job.Decisions = append(r.job.Decisions, d)
 			continue
 		}

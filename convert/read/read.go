@@ -97,9 +97,14 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 func (r *reader) open(books []*sheet.Book) {
 	for _, b := range books {
 		for _, s := range b.Sheets {
-			if b.Ours(s.Name) {
+			switch {
+			case b.Ours(s.Name):
 				r.back(newPage(b, s))
-			} else {
+			case b.OurText():
+				r.back(newPage(b, s))
+				r.add(finding.Finding{Kind: SheetUnused, Cell: source.Cell{Book: b.Name, Sheet: s.Name},
+					Text: "a table of ours, worked out from a builder's book: nothing on it but decisions was read"})
+			default:
 				r.pages = append(r.pages, newPage(b, s))
 			}
 		}

@@ -1,0 +1,48 @@
+package sheet
+
+import "strings"
+
+// ourTexts is how each table that we write as text begins, but for the mill order,
+// which a yard may keep as its rack. Where the first headings are such as a builder
+// may use, the row below tells.
+var ourTexts = [][2][]string{
+	{{"Line", "Bevel"}, {"", "face on the line"}},
+	{{"Strake", "Side", "Edge", "Station", "At", "Set"}},
+	{{"Mark", "Skin", "Strake", "Side", "Piece", "Species"}},
+	{{"Of", "Strake", "Side", "Figure", "Length"}},
+	{{"Skin", "Strake", "Side", "Length", "Pieces", "Slope"}},
+	{{"To the", "Line", "View", "At"}},
+	{{"View", "Line", "Figures"}},
+	{{"Strake", "Side", "Piece", "Station", "At"}},
+	{{"No.", "Line", "Station", "Reads", "Stations beside"}},
+	{{"Skin", "Thickness", "Slope", "Run", "Fence"}},
+	{{"Skin", "Strake", "Side", "Piece", "Length", "Sny"}},
+	{{"Stick", "Board", "Lane", "Species"}},
+	{{"No.", "How bad", "Where", "What", "Reads", "Suggests"}},
+}
+
+// OurText says that a text file is one of the tables that we write: its figures are
+// worked out, and are not the builder's.
+func (b *Book) OurText() bool {
+	if b.Kind != "csv" {
+		return false
+	}
+	for _, begins := range ourTexts {
+		if b.begins(0, begins[0]) && b.begins(1, begins[1]) {
+			return true
+		}
+	}
+	return false
+}
+
+// begins says that a row of the first sheet begins with some headings, their units
+// apart.
+func (b *Book) begins(row int, headings []string) bool {
+	for col, want := range headings {
+		got, _, _ := strings.Cut(b.Sheets[0].At(row+1, col+1).Text, ",")
+		if got != want {
+			return false
+		}
+	}
+	return true
+}

@@ -55,3 +55,27 @@ func (r *reader) undo(t *stationTable, row, col int) bool {
 	}
 	return false
 }
+
+// merged reports the places under figures merged over several stations or lines:
+// nothing says whether the figure holds for them too.
+func (r *reader) merged(t *stationTable) {
+	var under []source.Cell
+	first := source.Cell{}
+	for _, row := range t.lines {
+		for col := t.left; col <= t.right; col++ {
+			over, ok := t.covered[pair(t.swap(row, col))]
+			if !ok {
+				continue
+			}
+			top, left := t.swap(over[0], over[1])
+			if c := t.see(top, left); top > t.head && left >= t.left && (c.Kind == sheet.Number || c.Kind == sheet.Text && figure(c.Text)) {
+				under = append(under, t.place(row, col))
+				first = t.place(top, left)
+			}
+		}
+	}
+	if len(under) > 0 {
+		r.add(finding.Finding{Kind: LengthUnread, Cell: under[0], Also: append(under[1:], first),
+			Text: fmt.Sprintf("%s under a merged figure: nothing says whether it holds there too", plural(len(under), "place lies", "places lie"))})
+	}
+}

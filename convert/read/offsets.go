@@ -16,6 +16,7 @@ import (
 func (r *reader) readGrid(t *stationTable) {
 	t.tables++
 	r.dittos(t)
+	r.merged(t)
 	switch t.kind {
 	case "offsets":
 		r.offsets(t)

@@ -37,7 +37,7 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 			k = len(h.needs)
 			seen[n] = k
 			h.needs = append(h.needs, n)
-			h.classes = append(h.classes, class{form: form{int64(n.wide), int64(n.thick + r.Dressing), h.species(n.species)}, scarf: int64(n.scarf), shared: int64(n.sharing(r)), least: int64(n.least)})
+			h.classes = append(h.classes, class{form: form{int64(n.wide), int64(n.thick), h.species(n.species)}, scarf: int64(n.scarf), shared: int64(n.sharing(r)), least: int64(n.least)})
 		}
 		h.of[i] = k
 	}
@@ -78,7 +78,7 @@ func anyBoard(needs []need, r Rules) []Board {
 	for _, n := range needs {
 		var b Board
 		b.Species = n.species
-		b.Thickness.Value, b.Width.Value, b.Length.Value = n.thick+r.Dressing, n.wide+r.Edging, r.Longest+r.EndTrim
+		b.Thickness.Value, b.Width.Value, b.Length.Value = r.rough(n.thick), n.wide+r.Edging, r.Longest+r.EndTrim
 		b.Thickness.State, b.Width.State, b.Length.State = source.Given, source.Given, source.Given
 		all = append(all, b)
 	}
@@ -133,7 +133,7 @@ func (h *shop) offerSticks(rack []Board, r Rules) {
 			for _, s := range h.sound[k] {
 				z.sticks = append(z.sticks, len(h.sticks))
 				share := float64(z.cost) / float64(lanes) * (float64(s.to-s.from) / float64(all))
-				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(share)), form: form{wide, int64(b.Thickness.Value), h.species(species(b.Species))}})
+				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(share)), form: form{wide, int64(r.finishes(b.Thickness.Value)), h.species(species(b.Species))}})
 			}
 			h.sizes = append(h.sizes, z)
 		}

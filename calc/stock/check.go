@@ -37,7 +37,7 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 				continue
 			}
 			asked = true
-			if b.Thickness.Value >= n.thick+r.Dressing {
+			if r.finishes(b.Thickness.Value) >= n.thick {
 				thin = false
 				narrow = narrow && n.lanes(b, r) < 1
 			}
@@ -93,7 +93,7 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 			continue
 		}
 		species = true
-		if b.Thickness.Value >= n.thick+r.Dressing {
+		if r.finishes(b.Thickness.Value) >= n.thick {
 			thick = true
 			wide = wide || n.lanes(b, r) > 0
 		}
@@ -105,7 +105,7 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)
 	case !thick:
 		f.Kind = NoThick
-		f.Text = fmt.Sprintf("%s %s needs stock of %s and none is so thick", run.Skin, run.Name, r.Units.Small(n.thick+r.Dressing))
+		f.Text = fmt.Sprintf("%s %s needs stock of %s and none is so thick", run.Skin, run.Name, r.Units.Small(r.rough(n.thick)))
 	case !wide:
 		f.Kind = NoWide
 		f.Text = fmt.Sprintf("%s %s needs stock %s wide and none is", run.Skin, run.Name, r.Units.Small(n.wide+r.Edging))

@@ -163,3 +163,22 @@ func TestLonger(t *testing.T) {
 		}
 	}
 }
+
+// Rough hardwood surfaced on two sides, as the tables of engineeringtoolbox and
+// woodbin have it; and back: the least rough thickness that comes to each.
+func TestQuarters(t *testing.T) {
+	r := DefaultRules()
+	r.DressBy = ByQuarters
+	for _, c := range [][2]float64{{0.375, 0.1875}, {0.5, 0.3125}, {0.625, 0.4375}, {0.75, 0.5625}, {1, 0.8125}, {1.25, 1.0625}, {1.5, 1.3125}, {1.75, 1.5}, {2, 1.75}, {3, 2.75}, {3.5, 3.25}, {4, 3.75}} {
+		rough, finished := measure.Inches(c[0]), measure.Inches(c[1])
+		if got := r.finishes(rough); got != finished {
+			t.Errorf("%v in dresses to %v, want %v", c[0], got.Inches(), c[1])
+		}
+		if got := r.rough(finished); r.finishes(got) < finished || got > rough {
+			t.Errorf("%v in wants %v rough, and %v serves", c[1], got.Inches(), c[0])
+		}
+	}
+	if r.rough(measure.Inches(1.4)) != measure.Inches(1.65) || r.finishes(measure.Inches(1.65)) != measure.Inches(1.4) {
+		t.Error("between 6/4 and the next quarter")
+	}
+}

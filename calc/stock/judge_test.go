@@ -178,7 +178,13 @@ func (j judge) boards() {
 				t, w = w, t
 			}
 			wide = max(wide, w)
-			if b.Thickness.Value < t+j.r.Dressing {
+			dresses := j.r.Dressing
+			if rough := b.Thickness.Value.Inches(); j.r.DressBy == ByQuarters && rough <= 1.5 {
+				dresses = measure.Inches(0.1875)
+			} else if j.r.DressBy == ByQuarters {
+				dresses = measure.Inches(0.25)
+			}
+			if b.Thickness.Value < t+dresses {
 				j.fault("%s is too thick for %s", p.Mark, c.Mark)
 			}
 			if p.Species != "" && b.Species != "" && !strings.EqualFold(strings.TrimSpace(p.Species), strings.TrimSpace(b.Species)) {
@@ -287,6 +293,9 @@ func TestJudge(t *testing.T) {
 	for seed := range n {
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
 			strakes, rack, lr, r := randomBook(uint64(seed))
+			if seed%5 == 2 {
+				r.DressBy = ByQuarters
+			}
 			laid := lay.Runs(strakes, scarfRules(seed))
 			stations := joinedOn(seed, &lr)
 			lay.Place(laid, stations, &lr)

@@ -50,7 +50,7 @@ func (n need) suits(b Board) bool {
 // lanes is how many of a need lie side by side in a board; 0 where it is too
 // thin or too narrow.
 func (n need) lanes(b Board, r Rules) int {
-	if b.Thickness.Value < n.thick+r.Dressing || b.Width.Value < n.wide+r.Edging {
+	if r.finishes(b.Thickness.Value) < n.thick || b.Width.Value < n.wide+r.Edging {
 		return 0
 	}
 	return int((b.Width.Value - r.Edging + r.RipKerf) / (n.wide + r.RipKerf))

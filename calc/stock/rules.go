@@ -12,6 +12,7 @@ type Rules struct {
 	RipKerf    measure.Length
 	CrossKerf  measure.Length
 	EndTrim    measure.Length // of a board, both ends together
+	DressBy    DressBy
 	Dressing   measure.Length // rough thickness beyond finished
 	Edging     measure.Length // of a board's width, both edges together
 	StripsFlat bool           // strips are ripped with the board's thickness as their thickness
@@ -46,6 +47,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "rip kerf", Meaning: "wood the rip saw takes", Source: cp, Value: setting.Length(&r.RipKerf, 0, measure.Inch)},
 		{Name: "cross-cut kerf", Meaning: "wood the cross-cut saw takes", Source: cp, Value: setting.Length(&r.CrossKerf, 0, measure.Inch)},
 		{Name: "end trim", Meaning: "lost off a board for checks, both ends together", Source: "our choice", Value: setting.Length(&r.EndTrim, 0, 4*measure.Foot)},
+		{Name: "dressing by", Meaning: "allowance: the dressing allowance; quarters: what rough hardwood loses surfaced on two sides, 3/16 in to 6/4 and 1/4 in beyond", Source: "the allowance is our choice; quarters by the tables of engineeringtoolbox and woodbin, S2S", Value: setting.Choice(&r.DressBy, "allowance", "quarters")},
 		{Name: "dressing allowance", Meaning: "rough thickness wanted beyond the finished; 0 where the rack is dressed", Source: "Griffith, Advanced Projects in Woodwork: at least 1/8 in for mill planing", Value: setting.Length(&r.Dressing, 0, 2*measure.Inch)},
 		{Name: "edge allowance", Meaning: "lost off a board's width in straightening it, both edges together", Source: "Griffith, Advanced Projects in Woodwork: 1/4 in", Value: setting.Length(&r.Edging, 0, 4*measure.Inch)},
 		{Name: "strips flat", Meaning: "no: strips are ripped off a board's edge, its thickness becoming their width; yes: its thickness becomes their thickness", Source: cp, Value: setting.YesNo(&r.StripsFlat)},

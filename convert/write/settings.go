@@ -16,7 +16,7 @@ import (
 // followed is the settings that the formulas of the new book follow, but for the
 // slopes, which a yard may have by strake.
 var followed = []string{"scarf nib", "fence difference", "saw faired bevels", "saw readout", "batten thickness", "saw offset", "spare depth", "face up",
-	"rip kerf", "cross-cut kerf", "end trim", "dressing allowance", "edge allowance", "spares", "hardwood measure", "glue spread"}
+	"rip kerf", "cross-cut kerf", "end trim", "dressing by", "dressing allowance", "edge allowance", "spares", "hardwood measure", "glue spread"}
 
 // settings is every rule with its value, unit, meaning, default and source, and
 // after them the prices. Their values are named, for formulas to take.

@@ -2,6 +2,7 @@ package write
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"strakebook/calc/hull"
@@ -90,7 +91,7 @@ func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int)
 		overFrom = fmt.Sprintf("%s-%s-%s", p.here("Length"), set("end trim"), p.here("Used"))
 		drawing = d.drawn(s, p, list)
 		fits = livef(fits, `IF(AND(%s>=-0.00001,INT((%s-%s+%s)/(%s+%s)+0.000001)>=%s,%s>=%s+%s-0.00001),"fits","does not fit")`, p.here("Left"),
-			p.here("Width"), set("edge allowance"), set("rip kerf"), p.here("Across"), set("rip kerf"), p.here("Lanes"), p.here("Thickness"), p.here("Through"), set("dressing allowance"))
+			p.here("Width"), set("edge allowance"), set("rip kerf"), p.here("Across"), set("rip kerf"), p.here("Lanes"), p.here("Thickness"), p.here("Through"), dressing(p, u))
 	}
 	length, lengthIn := both("Length", c.Board.Length.Value, "")
 	takes, takesIn := both("Used", s.used, takesFrom)
@@ -113,6 +114,18 @@ func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int)
 		ruled(row)
 	}
 	return row
+}
+
+// dressing is what a board's rough thickness loses, by its own column.
+func dressing(p *page, u measure.Style) string {
+	loses := func(in float64) string {
+		if u == measure.StyleMM {
+			in *= 25.4
+		}
+		return strconv.FormatFloat(in, 'f', -1, 64)
+	}
+	by := set("dressing by")
+	return fmt.Sprintf(`IF(%s="quarters",1,0)*IF(%s<=%s,%s,%s)+IF(%s="quarters",0,1)*%s`, by, p.here("Thickness"), loses(1.5+1e-6), loses(3./16), loses(0.25), by, set("dressing allowance"))
 }
 
 // faces is a piece's size across its board and through it: a strip is ripped off

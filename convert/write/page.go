@@ -189,11 +189,16 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 	return s
 }
 
-// across lays a cell over all the columns of a row that come on the first paper.
+// across lays a cell over all the columns of a row that come on the first paper,
+// but for those that come on the others too, where it would be cut short.
 func (p *page) across(s *sheet.Sheet, row int, c sheet.Cell) {
-	s.Set(row, 1, c)
-	if n := p.onFirstPaper(); n > 1 {
-		s.Merged = append(s.Merged, sheet.Range{Top: row, Left: 1, Bottom: row, Right: n})
+	from, to := 1, p.onFirstPaper()
+	if p.papers() > 1 {
+		from += p.keys
+	}
+	s.Set(row, from, c)
+	if to > from {
+		s.Merged = append(s.Merged, sheet.Range{Top: row, Left: from, Bottom: row, Right: to})
 	}
 }
 

@@ -84,7 +84,7 @@ func TestOffsetsCorrected(t *testing.T) {
 		marked, lines, dated := 0, 0, ""
 		heads := book.Sheets[i].Rows[0]
 		for _, row := range book.Sheets[i].Rows[1:] {
-			if len(row) > 2 {
+			if len(row) > 2 && row[1].Text != "" {
 				lines++
 			}
 			for c, cell := range row {

@@ -4,19 +4,24 @@ import "math"
 
 // How two values are held against each other. Measured, see DefaultRules.
 const (
-	clears   = 0.7 // withdrawing another value explains an alarm that it brings below this share
-	itself   = 0.8 // and the other is then bad itself from this share of the alarm on
-	possible = 3   // or possible from so many doubts on
+	clears = 0.7 // withdrawing another value explains an alarm that it brings below this share
+	itself = 0.8 // and the other is then bad itself from this share of the alarm on
+
+	nearly      = 4    // another value is as likely that leaves so much more of the alarm about the place than the one blamed,
+	nearlyShare = 0.08 // or this share of what that one does away with,
+	quiet       = 1.5  // of which nothing below so many doubts counts
+	loudest     = 8    // and nothing for more
 )
 
 // explain settles whether the worst value is bad or one of those it was judged
 // by. Of two it is the one that is the worse when the other is withdrawn; and
 // one that alone explains several alarms at its place is bad, though nothing
-// tells how far. Or are other places of the row that would explain it too.
-func (t *table) explain(worst Spot) (bad Spot, or []int) {
+// tells how far. Or is the other that explains it nearly as well.
+func (t *table) explain(worst Spot) (bad Spot, or []Spot) {
 	bad = worst
 	most, cleared := 0.0, 0
 	alone := math.Abs(t.z[worst.Row][worst.At])
+	likely := []Spot{worst}
 	for _, c := range t.others(worst) {
 		left := math.Abs(t.without(c, worst))
 		if left >= clears*alone {
@@ -24,26 +29,59 @@ func (t *table) explain(worst Spot) (bad Spot, or []int) {
 		}
 		own := math.Abs(t.without(worst, c))
 		n := 0
-		if c.Row != worst.Row && left < t.rules.Alarm && (own == 0 || own >= possible) {
-			n = t.clearedToo(worst, c)
+		if left < t.rules.Alarm {
+			likely = append(likely, c)
+			if c.Row != worst.Row {
+				n = t.clearedToo(worst, c)
+			}
 		}
 		if n > cleared || n == cleared && own > left && own >= itself*t.rules.Alarm && own > most {
 			bad, most, cleared = c, own, n
 		}
-		if c.Row == worst.Row && left < t.rules.Alarm && own >= possible {
-			or = append(or, c.At)
+	}
+	return bad, t.asLikely(worst, bad, likely)
+}
+
+// asLikely is the one of several values that would quiet the rows about the worst
+// most, if it does so nearly as well as the one blamed.
+func (t *table) asLikely(worst, bad Spot, likely []Spot) (or []Spot) {
+	if len(likely) == 1 {
+		return nil
+	}
+	rows := []int{worst.Row}
+	if t.second != nil {
+		rows = append(rows, t.second.Beside(t.rows, worst.Row, worst.At)...)
+	}
+	left := func(gone Spot) float64 {
+		t.give(gone, false)
+		defer t.give(gone, true)
+		return t.alarmAbout(worst.At, rows)
+	}
+	before, blamed := t.alarmAbout(worst.At, rows), left(bad)
+	least := blamed + max(nearly, nearlyShare*(before-blamed))
+	for _, c := range likely {
+		if c == bad {
+			continue
+		}
+		if l := left(c); l < least || l == least && or == nil {
+			or, least = []Spot{c}, l
 		}
 	}
-	if bad.Row != worst.Row {
-		return bad, nil
-	}
-	var others []int
-	for _, at := range append(or, worst.At) {
-		if at != bad.At {
-			others = append(others, at)
+	return or
+}
+
+// alarmAbout is how much speaks against the values of some rows about a place.
+func (t *table) alarmAbout(at int, rows []int) float64 {
+	sum := 0.0
+	for _, i := range rows {
+		for k := max(0, at-3); k <= min(len(t.rows[i].Y)-1, at+3); k++ {
+			_, z, _ := t.judge(i, k)
+			if z = min(math.Abs(z), loudest); z > quiet {
+				sum += z * z
+			}
 		}
 	}
-	return bad, others
+	return sum
 }
 
 // others is the values that the worst was judged by: its neighbours on its row,

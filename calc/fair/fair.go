@@ -11,6 +11,7 @@ type Row struct {
 	Given  []bool
 	Corner []int      // places before which the row has a corner: nothing is judged across it
 	Ends   [2]float64 // how many times the bend next to it the first and the last value may bend the row; 0 for 8
+	Above  bool       // nothing of the row is below nought
 	Near   []int      // the rows that should run much like it, the nearest first
 }
 
@@ -53,7 +54,7 @@ type Flag struct {
 	Spot
 	Z     float64 // how far it is off, in doubts
 	Says  Opinion // what is made of it, the flagged values withdrawn
-	Or    []int   // other places of the row that would explain the alarm too
+	Or    []Spot  // other values that would explain the alarm too
 	Sure  bool
 	Alone bool // its row has no say in it, only the second opinion
 }

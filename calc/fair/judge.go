@@ -157,6 +157,9 @@ func (t *table) judge(row, at int) (says Opinion, z float64, alone bool) {
 	if t.second != nil {
 		second, okToo = t.second.Opinion(t.rows, t.scale, row, at)
 	}
+	if t.rows[row].Above {
+		first.Value, second.Value = max(0, first.Value), max(0, second.Value)
+	}
 	switch {
 	case ok && okToo:
 		return weigh(first, second, y)

@@ -31,7 +31,7 @@ func (o Offsets) rows(x []float64) []fair.Row {
 // and runs of zeros at the ends of half-breadths, where the line is not there.
 func (o Offsets) row(i int, x []float64) fair.Row {
 	l := o.Lines[i]
-	row := fair.Row{X: x, Y: make([]float64, len(x)), Given: make([]bool, len(x))}
+	row := fair.Row{X: x, Y: make([]float64, len(x)), Given: make([]bool, len(x)), Above: l.View == HalfBreadth}
 	first, last := ends(l)
 	for k, v := range l.Values {
 		if !v.OK() || o.Stations[k].Transom || k > 0 && x[k] <= x[k-1] {

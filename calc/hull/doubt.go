@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"strakebook/calc/fair"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
@@ -20,8 +21,8 @@ type Doubt struct {
 	Copied        string     // why no figure is proposed: what it is the same as
 	Z             float64    // how far it is off, in the table's scatters
 	Sure          bool
-	Text          string // what speaks against it, where that is not the curve
-	Or            []int  // other stations of the line that explain it nearly as well
+	Text          string      // what speaks against it, where that is not the curve
+	Or            []fair.Spot // other figures that explain it nearly as well
 }
 
 // Take is what a builder takes who takes the proposal: the likeliest reading,
@@ -64,11 +65,15 @@ func (d Doubt) Finding(o Offsets) finding.Finding {
 	}
 	if len(d.Or) > 0 {
 		var names []string
-		for _, k := range d.Or {
-			names = append(names, o.Stations[k].Name)
-			f.Also = append(f.Also, o.Lines[d.Line].Values[k].Cell)
+		for _, s := range d.Or {
+			name := "the figure at station " + o.Stations[s.At].Name
+			if s.Row != d.Line {
+				name = o.Lines[s.Row].words() + " there"
+			}
+			names = append(names, name)
+			f.Also = append(f.Also, o.Lines[s.Row].Values[s.At].Cell)
 		}
-		f.Text += ", or else the figure at station " + strings.Join(names, " or ") + " is wrong"
+		f.Text += ", or else " + strings.Join(names, " or ") + " is wrong"
 	}
 	return f
 }

@@ -94,7 +94,7 @@ func named(o Offsets, e Report) []string {
 	for _, d := range e.Doubts {
 		name := o.Lines[d.Line].Name + " at " + o.Stations[d.Station].Name
 		for _, k := range d.Or {
-			name += " or " + o.Stations[k].Name
+			name += " or " + o.Lines[k.Row].Name + " at " + o.Stations[k.At].Name
 		}
 		all = append(all, name)
 	}
@@ -119,7 +119,7 @@ func TestClarkRowBoatWaterline(t *testing.T) {
 	o := clark(t, "03", map[string]float64{"1/2 breadth W. L. 6": 18, "1/2 breadth W. L. 5": 15, "1/2 breadth W. L. 4": 12, "1/2 breadth W. L. 3": 9, "1/2 breadth W. L. 2": 6})
 	e := Examine(o, DefaultRules())
 	got := named(o, e)
-	if !slices.Contains(got, "1/2 breadth W. L. 3 at 1") {
+	if len(got) != 1 || !strings.HasPrefix(got[0], "1/2 breadth W. L. 3 at 1") {
 		t.Errorf("named: %v", got)
 	}
 	for _, d := range e.Doubts {

@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"fmt"
 	"math/rand/v2"
 	"strings"
 
@@ -15,6 +16,15 @@ type fault struct {
 	kind string
 	at   []place
 	was  []measure.Length
+}
+
+// words is the fault for a list of those not well told.
+func (f fault) words(o Offsets) string {
+	text := f.kind
+	for i, p := range f.at {
+		text += fmt.Sprintf(", %s at %s: %s for %s", o.Lines[p.line].words(), o.Stations[p.station].Name, o.Lines[p.line].Values[p.station].Text, o.Form.Write(f.was[i]))
+	}
+	return text
 }
 
 // faultKind makes one kind of fault at a place; ok is false where it cannot be

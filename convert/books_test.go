@@ -106,6 +106,28 @@ func bookAsSaid(t *testing.T, path string) {
 	if said < 3 {
 		t.Error("too little is said of the book")
 	}
+	guided(t, in, strings.TrimSuffix(path, ".txt")+".xlsx")
+}
+
+// guided holds that the guide written of a book, handed back as it is, changes
+// nothing of what is read.
+func guided(t *testing.T, in *Job, book string) {
+	guide := filepath.Join(t.TempDir(), "guide.csv")
+	if err := in.WriteGuide(guide, false); err != nil {
+		t.Fatal(err)
+	}
+	again, err := Read([]string{book}, Options{Guide: guide})
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures, lines := figuresOf(in.job)
+	figuresAgain, linesAgain := figuresOf(again.job)
+	if d := cmp.Diff(figures, figuresAgain); d != "" {
+		t.Errorf("figures by the guide: %s", d)
+	}
+	if d := cmp.Diff(lines, linesAgain); d != "" {
+		t.Errorf("lines by the guide: %s", d)
+	}
 }
 
 // tableIs says that a table is as said: its kind and place, then words and values.

@@ -148,7 +148,10 @@ func (j *Job) WriteGuide(path string, force bool) error {
 	}
 	var rows []sheet.GuideRow
 	for _, t := range j.Tables {
-		g := sheet.GuideRow{Table: t.Table, Sheet: t.Sheet, Range: t.Range, Unit: t.Unit, Notation: t.Notation}
+		g := sheet.GuideRow{Table: t.Table, Sheet: t.Sheet, Range: t.Range}
+		if !t.Mixed {
+			g.Unit, g.Notation = t.Unit, t.Notation
+		}
 		for _, e := range t.Evidence {
 			if across, ok := strings.CutPrefix(e, "stations run "); ok {
 				g.Stations = across

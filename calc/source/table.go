@@ -11,6 +11,7 @@ type Table struct {
 	Lines    int
 	Unit     string
 	Notation string
+	Mixed    bool     // its lines are in several units, or one of them in none that is known
 	Evidence []string // why it was read so, a clause each
 	Skip     bool     // the guide says to leave it
 	Digest   string   // of its figures, to know a copy by

@@ -156,6 +156,7 @@ func (r *reader) offsets(t *stationTable) {
 		}
 	}
 	table := t.found("offsets", main.dec)
+	table.Mixed = len(parts) > 1
 	o := hull.Offsets{Form: main.dec.form, Cell: t.place(t.head, max(1, t.left-1))}
 	open := main.dec.open || two && main.dec.form.Unit == measure.NoUnit && main.dec.form.Notation >= measure.InchesFractions
 	if open {

@@ -58,11 +58,13 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		}
 	}
 	var units []string
+	open := false
 	for _, f := range fields {
 		c, ok := all[f]
 		if !ok {
 			continue
 		}
+		open = open || c.open
 		if c.open {
 			r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.cols[f]),
 				Text: fmt.Sprintf("the column %q of the %s holds numbers without a unit", t.heads[t.cols[f]], table.Table)})
@@ -84,6 +86,9 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		}
 	}
 	table.Unit = oneUnit(units)
+	if open {
+		table.Unit = strings.Join(units, "; ") // a unit that is open is not that of the others
+	}
 	r.sizesSaid(t)
 	return all
 }

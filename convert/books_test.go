@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -14,6 +15,7 @@ import (
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
+	"strakebook/convert/sheet"
 )
 
 // Every workbook of testdata/books is read as the text beside it says it must be:
@@ -107,6 +109,62 @@ func bookAsSaid(t *testing.T, path string) {
 		t.Error("too little is said of the book")
 	}
 	guided(t, in, strings.TrimSuffix(path, ".txt")+".xlsx")
+	nothingPassedOver(t, in, figures)
+}
+
+// nothingPassedOver holds that every figure of the builder's sheets came into the
+// job, lies within a table that was found, or is told of with its place.
+func nothingPassedOver(t *testing.T, in *Job, figures map[string]string) {
+	for _, s := range in.Books[0].Theirs() {
+		for r, row := range s.Rows {
+			for c, cell := range row {
+				at := source.Cell{Sheet: s.Name, Row: r + 1, Col: c + 1}
+				key := s.Name + "!" + at.Ref()
+				_, read := figures[key]
+				_, named := figures[key+" station"]
+				if cell.Kind != sheet.Number && cell.Kind != sheet.Date || read || named ||
+					slices.ContainsFunc(in.Tables, func(t source.Table) bool { return t.Sheet == s.Name && within(at, t.Range) }) {
+					continue
+				}
+				if !slices.ContainsFunc(in.Findings, func(f finding.Finding) bool { return tells(f, at) }) {
+					t.Errorf("%s holds %q, and nothing is said of it", key, cell.Text)
+				}
+			}
+		}
+	}
+}
+
+var blockOf = regexp.MustCompile(`\b[A-Z]{1,3}[0-9]+(?::[A-Z]{1,3}[0-9]+)?\b`)
+
+// tells says that a finding is of a cell, or names a block that holds it.
+func tells(f finding.Finding, at source.Cell) bool {
+	if f.Cell.Sheet != at.Sheet {
+		return false
+	}
+	return f.Cell.Ref() == at.Ref() || slices.ContainsFunc(f.Also, func(c source.Cell) bool { return c.Ref() == at.Ref() }) ||
+		slices.ContainsFunc(blockOf.FindAllString(f.Text, -1), func(b string) bool { return within(at, b) })
+}
+
+// within says that a cell lies in a block such as B3:W14.
+func within(at source.Cell, block string) bool {
+	from, to, ok := strings.Cut(block, ":")
+	if !ok {
+		to = from
+	}
+	var top, left, bottom, right int
+	for _, end := range []struct {
+		ref      string
+		row, col *int
+	}{{from, &top, &left}, {to, &bottom, &right}} {
+		for _, c := range end.ref {
+			if c >= 'A' {
+				*end.col = *end.col*26 + int(c-'A') + 1
+			} else {
+				*end.row = *end.row*10 + int(c-'0')
+			}
+		}
+	}
+	return at.Row >= top && at.Row <= bottom && at.Col >= left && at.Col <= right
 }
 
 // guided holds that the guide written of a book, handed back as it is, changes

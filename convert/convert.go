@@ -121,7 +121,7 @@ func (j *Job) JSON() ([]byte, error) {
 // usable says that a table to work by was found: settings alone are none.
 func usable(tables []source.Table) bool {
 	for _, t := range tables {
-		if t.Table != "settings" && t.Table != "guide" {
+		if t.Table != "settings" && t.Table != "guide" && !t.Skip {
 			return true
 		}
 	}
@@ -149,6 +149,9 @@ func (j *Job) WriteGuide(path string, force bool) error {
 	var rows []sheet.GuideRow
 	for _, t := range j.Tables {
 		g := sheet.GuideRow{Table: t.Table, Sheet: t.Sheet, Range: t.Range}
+		if t.Skip {
+			g.Skip = "yes"
+		}
 		if !t.Mixed {
 			g.Unit, g.Notation = t.Unit, t.Notation
 		}

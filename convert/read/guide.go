@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
 
@@ -44,6 +45,8 @@ func (r *reader) skipped() {
 			}
 			p.useBlock(top, left, bottom, right)
 			p.tables++
+			r.tables = append(r.tables, source.Table{Table: tableWord(g), Book: p.book.Name, Sheet: p.sheet.Name,
+				Range: grid{page: p}.area(top, left, bottom, right), Skip: true})
 		}
 	}
 }

@@ -289,6 +289,7 @@ func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said me
 // found is the table as show prints it.
 func (t *stationTable) found(kind string, d decision) source.Table {
 	top, left, bottom, right := t.bounds()
+	right = t.joinedTo(right)
 	table := source.Table{Table: kind, Book: t.book.Name, Sheet: t.sheet.Name, Range: grid{page: t.page}.area(top, left, bottom, right),
 		Unit: d.form.Unit.String(), Notation: d.form.Notation.String(), Evidence: slices.Clone(d.why)}
 	switch d.form.Notation {

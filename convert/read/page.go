@@ -229,6 +229,14 @@ func (p *page) fill(row, col int) {
 	p.filled[1][col] = insert(p.filled[1][col], row)
 }
 
+// joinedTo is the last of the columns that were joined to one.
+func (p *page) joinedTo(col int) int {
+	for p.gone[col+1] {
+		col++
+	}
+	return col
+}
+
 // unfill takes a cell out of what is looked at: what it says has been taken in.
 func (p *page) unfill(row, col int) {
 	p.clear(row, col, 1)

@@ -63,6 +63,7 @@ func (t *records) found(name string) source.Table {
 	for _, n := range t.names {
 		right = max(right, n.col)
 	}
+	right = t.page.joinedTo(right)
 	return source.Table{Table: name, Book: t.page.book.Name, Sheet: t.page.sheet.Name, Range: g.area(t.top, t.left, t.last(), right), Lines: len(t.rows),
 		Evidence: t.page.calledSo(t.top, t.left, t.last(), right)}
 }

@@ -5,6 +5,7 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
 
@@ -137,8 +138,14 @@ func (r *reader) summaryRow(t *records, row int) bool {
 			if m, _ := r.words.first(c.Text); m != "summary" || len(tokens(c.Text)) > 3 {
 				return false
 			}
+			var left []source.Cell
+			for _, at := range (grid{page: t.page}).between(row, t.left, t.right) {
+				if at != col && filled(t.page.at(row, at)) {
+					left = append(left, t.page.cell(row, at))
+				}
+			}
 			t.page.useBlock(row, t.left, row, t.right)
-			r.add(finding.Finding{Kind: SummaryLeft, Cell: t.page.cell(row, col), Text: fmt.Sprintf("%q is the table's own summary and no row of it", text(c))})
+			r.add(finding.Finding{Kind: SummaryLeft, Cell: t.page.cell(row, col), Also: left, Text: fmt.Sprintf("%q is the table's own summary and no row of it", text(c))})
 			return true
 		}
 	}

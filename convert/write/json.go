@@ -28,7 +28,11 @@ func JSON(in Input) ([]byte, error) {
 func jsonTables(tables []source.Table) []object {
 	all := []object{}
 	for _, t := range tables {
-		all = append(all, object{"table": t.Table, "book": t.Book, "sheet": t.Sheet, "range": t.Range, "stations": t.Stations, "lines": t.Lines, "unit": t.Unit, "notation": t.Notation})
+		o := object{"table": t.Table, "book": t.Book, "sheet": t.Sheet, "range": t.Range, "stations": t.Stations, "lines": t.Lines, "unit": t.Unit, "notation": t.Notation}
+		if t.Skip {
+			o["skip"] = true
+		}
+		all = append(all, o)
 	}
 	return all
 }

@@ -15,6 +15,10 @@ func Lines(in Input) [][2]string {
 		all = append(all, [2]string{what, fmt.Sprintf(figure, args...)})
 	}
 	for _, t := range in.Tables {
+		if t.Skip {
+			add("Left out", "%s at %s!%s, as the guide says", t.Table, t.Sheet, t.Range)
+			continue
+		}
 		add("Read", "%s at %s!%s, %d lines", t.Table, t.Sheet, t.Range, t.Lines)
 	}
 	add("Findings", "%s", in.Findings.Tally())

@@ -12,9 +12,10 @@ import (
 // bevels drawn through the rounded figures themselves are out by more than a
 // batten would be. Every figure still rounds to what was read.
 //
-// What is made least is the squares of the moves and of the third differences,
-// these counted less where they are more than rounding explains: there the hull
-// itself bends.
+// What is made least is the squares of the moves and of the third and fourth
+// differences, these counted less where they are more than rounding explains: there
+// the hull itself bends. A line that bends evenly has third differences of its own
+// and hardly a fourth.
 func (t *table) ease() {
 	e := newEasing(t)
 	waters, buttocks := e.ranked(Waterline), e.ranked(Buttock)
@@ -41,27 +42,32 @@ type easing struct {
 	at      [][]int // by line and station: the figure's number, -1 where there is none
 	v, read []float64
 	fixed   []bool
-	runs    []third
+	runs    []difference
 	in      [][]int // by figure: the differences it stands in
 }
 
-// third is a third difference of four figures.
-type third struct {
-	figures [4]int
-	w       [4]float64
+// difference is a third difference of four figures or a fourth of five.
+type difference struct {
+	figures []int
+	w       []float64
 	weight  float64
 	family  family
 	place   [2]int // twice the station and the line its middle lies at, to find those around it
 }
 
-// family is differences alike enough to tell of each other: those along the
-// waterlines, along the buttocks, up the sections, and along each line that
-// stands alone.
+// family is differences of one order alike enough to tell of each other: those
+// along the waterlines, along the buttocks, up the sections, and along each line
+// that stands alone.
 type family struct {
 	role   Role
 	across bool
 	line   int
+	order  int
 }
+
+// squares is the squares of what a difference of an order counts its figures by,
+// together: of 1 3 3 1 and of 1 4 6 4 1.
+var squares = [...]float64{3: 20, 4: 70}
 
 // newEasing numbers the figures of a table.
 func newEasing(t *table) *easing {
@@ -119,7 +125,9 @@ func (e *easing) alongHull(i int, f family, rank int) {
 }
 
 // acrossLines takes the differences of a station's waterlines up to the deck, or
-// of its buttocks, as far as there is no chine between them.
+// of its buttocks, as far as there is no chine between them. The rabbet or the keel
+// counts as a waterline where it lies not much farther below the first than the next
+// lies above it.
 func (e *easing) acrossLines(k int, lines []int, f family) {
 	var r easeRun
 	for rank, i := range lines {
@@ -129,9 +137,16 @@ func (e *easing) acrossLines(k int, lines []int, f family) {
 			e.differences(r, f)
 			r = easeRun{}
 		}
-		if n >= 0 {
-			r.add(n, at, [2]int{k, rank})
+		if n < 0 {
+			continue
 		}
+		if f.role == Waterline && len(r.x) == 0 && rank+1 < len(lines) {
+			next := e.t.o.Lines[lines[rank+1]].At.Value.Inches()
+			if foot, up, ok := e.footAt(k, at); ok && at-up <= 1.5*(next-at) {
+				r.add(foot, up, [2]int{k, rank})
+			}
+		}
+		r.add(n, at, [2]int{k, rank})
 	}
 	if n, at, ok := e.deckAt(k); ok && f.role == Waterline && len(r.x) > 1 {
 		last := len(r.x) - 1
@@ -144,6 +159,21 @@ func (e *easing) acrossLines(k int, lines []int, f family) {
 		}
 	}
 	e.differences(r, f)
+}
+
+// footAt is the figure of the breadth of the rabbet or the keel at a station, on
+// the middle line where the table gives none, and its height; not ok where it is
+// not below the waterline at a height, or a chine lies between.
+func (e *easing) footAt(k int, water float64) (figure int, height float64, ok bool) {
+	c := e.t.foot(k)
+	if c == nil || c.z > water-1 || e.t.chineWithin(k, Waterline, c.z, water) {
+		return 0, 0, false
+	}
+	if out := e.t.pairs[c.pair].out; out >= 0 && e.at[out][k] >= 0 {
+		return e.at[out][k], c.z, true
+	}
+	e.v, e.read, e.fixed, e.in = append(e.v, 0), append(e.read, 0), append(e.fixed, true), append(e.in, nil)
+	return len(e.v) - 1, c.z, true
 }
 
 // deckAt is the figure of the deck's breadth at a station and the deck's height.
@@ -183,8 +213,8 @@ func (r *easeRun) add(n int, x float64, place [2]int) {
 	r.figures, r.x, r.place = append(r.figures, n), append(r.x, x), append(r.place, place)
 }
 
-// differences adds the third differences of a run of figures. Those on a flat
-// stay.
+// differences adds the third and fourth differences of a run of figures. Those on
+// a flat stay.
 func (e *easing) differences(r easeRun, f family) {
 	values := make([]float64, len(r.figures))
 	for i, n := range r.figures {
@@ -195,29 +225,39 @@ func (e *easing) differences(r easeRun, f family) {
 			e.fixed[r.figures[i]], e.fixed[r.figures[i+1]] = true, true
 		}
 	}
-	for i := 0; i+3 < len(r.figures); i++ {
-		d := third{figures: [4]int(r.figures[i : i+4]), family: f, place: [2]int{r.place[i+1][0] + r.place[i+2][0], r.place[i+1][1] + r.place[i+2][1]}}
-		sum := 0.0
-		for a := range 4 {
-			d.w[a] = 1
-			for b := range 4 {
-				if a != b {
-					d.w[a] /= r.x[i+a] - r.x[i+b]
-				}
-			}
-			sum += d.w[a] * d.w[a]
+	for f.order = range squares {
+		for i := 0; squares[f.order] > 0 && i+f.order < len(r.figures); i++ {
+			e.difference(r, f, i)
 		}
-		for a := range d.w {
-			d.w[a] *= math.Sqrt(20 / sum) // as 1 3 3 1 at even spacing
-		}
-		for _, n := range d.figures {
-			e.in[n] = append(e.in[n], len(e.runs))
-		}
-		e.runs = append(e.runs, d)
 	}
 }
 
-func (e *easing) bend(d third) float64 {
+// difference adds the difference of the figures of a run from the one at i on.
+func (e *easing) difference(r easeRun, f family, i int) {
+	low, high := i+f.order/2, i+(f.order+1)/2
+	d := difference{figures: r.figures[i : i+f.order+1], w: make([]float64, f.order+1), family: f,
+		place: [2]int{r.place[low][0] + r.place[high][0], r.place[low][1] + r.place[high][1]}}
+	sum := 0.0
+	for a := range d.w {
+		d.w[a] = 1
+		for b := range d.w {
+			if a != b {
+				d.w[a] /= r.x[i+a] - r.x[i+b]
+			}
+		}
+		sum += d.w[a] * d.w[a]
+	}
+	for a := range d.w {
+		d.w[a] *= math.Sqrt(squares[f.order] / sum) // as 1 3 3 1 or 1 4 6 4 1 at even spacing
+	}
+	for _, n := range d.figures {
+		e.in[n] = append(e.in[n], len(e.runs))
+	}
+	e.runs = append(e.runs, d)
+}
+
+// bend is what a difference comes to.
+func (e *easing) bend(d difference) float64 {
 	sum := 0.0
 	for a, n := range d.figures {
 		sum += d.w[a] * e.v[n]

@@ -215,7 +215,7 @@ func TestHoodEnds(t *testing.T) {
 func TestEndsOfAWedge(t *testing.T) {
 	h := surfaceHull{480, func(float64) float64 { return 0 }, func(x float64) float64 { return 40 + x/10 }, func(x, _ float64) float64 { return x / 5 }}
 	list := []Strake{{Name: "1", Skin: Planks, Count: source.Is(1)}}
-	for _, c := range []struct{ step, within float64 }{{1e-5, 0.01}, {0.125, 0.5}} {
+	for _, c := range []struct{ step, within float64 }{{1e-5, 0.01}, {0.125, 0.6}} {
 		o := tabled(h, 9, measure.Inches(c.step))
 		o.Surface = InsidePlanking
 		foot := o.Lines[2] // the deck's breadths, and the rabbet's too

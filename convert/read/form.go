@@ -179,7 +179,7 @@ func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) d
 	case said.Notation != measure.NoNotation:
 		d.why = append(d.why, "its heading or caption says "+said.Notation.String())
 	}
-	d.notation(e, said)
+	d.notation(e, said, coarse)
 	if d.form.Unit == measure.NoUnit {
 		d.unit(e, fallback, coarse)
 	}
@@ -190,7 +190,7 @@ func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) d
 }
 
 // notation settles how the texts are written: as most of them are.
-func (d *decision) notation(e evidence, said measure.Form) {
+func (d *decision) notation(e evidence, said measure.Form, coarse bool) {
 	best, most := measure.NoNotation, 0
 	for _, n := range []measure.Notation{measure.FeetInchesEighths, measure.FeetInchesFractions, measure.InchesFractions, measure.Decimal, measure.OldPrint} {
 		if e.texts[n] > most {
@@ -200,7 +200,8 @@ func (d *decision) notation(e evidence, said measure.Form) {
 	if best == measure.FeetInchesFractions && e.old && e.texts[measure.OldPrint] == most {
 		best = measure.OldPrint // 0-04 is 4/8: nobody writes feet and inches so
 	}
-	if best == measure.FeetInchesFractions && e.twoParts > 0 && !e.proved && said.Notation == measure.NoNotation && said.Unit != measure.InFeet {
+	// A width of 6-10 is as soon of six inches to ten.
+	if best == measure.FeetInchesFractions && e.twoParts > 0 && (!e.proved || !coarse) && said.Notation == measure.NoNotation && said.Unit != measure.InFeet {
 		d.doubted, d.form.Notation = true, measure.Decimal
 		return
 	}

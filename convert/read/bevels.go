@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -16,7 +17,7 @@ import (
 
 // bevels reads a table of bevels: a seam a row, a reading a station.
 func (r *reader) bevels(t *stationTable) {
-	corner := t.place(t.head, max(1, t.left-1))
+	corner := t.place(t.head, t.labelAt())
 	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
 	b.Gauge, b.InStation = r.gauge(t.wordsAbout(), t.page, corner)
 	b.Gauge = r.gaugeOfGuide(b.Gauge)
@@ -74,7 +75,7 @@ func (r *reader) gaugeOfGuide(book bevel.Gauge) bevel.Gauge {
 // beyond takes the readings written beyond the last station: how many there are
 // is held against the stations.
 func (r *reader) beyond(t *stationTable, row int, s *bevel.Seam) {
-	for col := t.right + 1; ; col++ {
+	for col := t.right + 1; !slices.Contains(t.group, col); col++ {
 		c := t.see(row, col)
 		if c.Kind != sheet.Number && (c.Kind != sheet.Text || !figure(c.Text)) {
 			return
@@ -112,7 +113,7 @@ func (r *reader) seamReader(t *stationTable) func(row int) bevel.Seam {
 		}
 	}
 	return func(row int) bevel.Seam {
-		s := bevel.Seam{Skin: last.Skin, Side: captioned, Cell: t.place(row, max(1, t.left-1))}
+		s := bevel.Seam{Skin: last.Skin, Side: captioned, Cell: t.place(row, t.labelAt())}
 		var name []string
 		for _, col := range t.labels {
 			c := t.title(row, col)
@@ -302,7 +303,7 @@ func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam) source.Readin
 // it.
 func (r *reader) along(t *stationTable, row int, cols []int, b *bevel.Readings) {
 	if len(b.Seams) == 0 {
-		r.add(finding.Finding{Kind: LineUnplaced, Cell: t.place(row, max(1, t.left-1)), Reads: t.label(row), Text: "distances along an edge stand above every seam: whose they are is not known"})
+		r.add(finding.Finding{Kind: LineUnplaced, Cell: t.place(row, t.labelAt()), Reads: t.label(row), Text: "distances along an edge stand above every seam: whose they are is not known"})
 		return
 	}
 	cells := t.cells(row, cols)
@@ -312,7 +313,7 @@ func (r *reader) along(t *stationTable, row int, cols []int, b *bevel.Readings) 
 	}
 	d := decide(weigh(cells), said, r.bare, true)
 	if d.open {
-		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, max(1, t.left-1)), Text: "the distances along the edge are numbers without a unit"})
+		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, t.labelAt()), Text: "the distances along the edge are numbers without a unit"})
 		return
 	}
 	s := &b.Seams[len(b.Seams)-1]

@@ -73,7 +73,7 @@ func (r *reader) tableBeside(p *page, row, left int) bool {
 // bounds is the corners of a table on the sheet, its labels and names included.
 func (t *stationTable) bounds() (top, left, bottom, right int) {
 	l := t.left
-	if len(t.labels) > 0 {
+	if len(t.labels) > 0 && t.first() == t.left {
 		l = t.labels[0]
 	}
 	last := t.head

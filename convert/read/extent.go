@@ -254,7 +254,7 @@ func (t *stationTable) labelColumns() []int {
 	other := grid{t.page, !t.turned}
 	var all []int
 	empty := 0
-	for col := t.left - 1; col >= first && empty < 2 && len(all) < 6 && (empty == 0 || len(all) == 0); col-- {
+	for col := t.labelsEnd(); col >= first && empty < 2 && len(all) < 6 && (empty == 0 || len(all) == 0); col-- {
 		here := 0
 		for _, row := range other.between(col, t.head+1, last) {
 			if c := t.see(row, col); c.Kind == sheet.Text && len(c.Text) <= 60 && !sentence(c.Text) || c.Kind == sheet.Number {

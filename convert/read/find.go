@@ -24,6 +24,7 @@ type stationTable struct {
 	spacing     int            // row of spacings, 0 for none
 	blocks      map[int]string // title rows within: their words
 	said        bool           // something says that these are stations
+	group       []int          // the first columns of the tables that stand side by side under its labels, its own among them
 	caption     []string       // the words above it, the nearest first
 	titles      int            // how many of them stand on the sheet; the rest are names
 	over        bool           // its names go on beyond the edge of the spreadsheet's own table
@@ -140,7 +141,10 @@ func (r *reader) run(g grid, row int, cols []int, i int) (*stationTable, int) {
 		n.col = cols[i]
 		t.names = append(t.names, n)
 	}
+	i -= t.alone()
 	t.left, t.right = t.names[0].col, t.names[len(t.names)-1].col
+	t.group = r.group(t)
+	t.showLabels()
 	return t, i
 }
 
@@ -314,7 +318,8 @@ func (r *reader) overhead(t *stationTable) string {
 // corner is the words before the names in their own row.
 func (t *stationTable) corner() []sheet.Cell {
 	var all []sheet.Cell
-	for col := t.left - 1; col >= 1 && col >= t.left-6; col-- {
+	from := t.labelsEnd()
+	for col := from; col >= 1 && col > from-6; col-- {
 		if c := t.title(t.head, col); c.Kind == sheet.Text && len(c.Text) < 60 {
 			all = append(all, c)
 		}

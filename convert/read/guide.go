@@ -70,7 +70,7 @@ func (r *reader) byGuide() {
 			r.now = &r.guide[i]
 			p.within = &sheet.Range{Top: top, Left: left, Bottom: bottom, Right: right}
 			r.readAs(p, kind, g)
-			p.within, r.now = nil, nil
+			p.within, p.labels, r.now = nil, nil, nil
 		}
 	}
 }

@@ -58,7 +58,7 @@ func (r *reader) linesOf(t *stationTable) []tableLine {
 // labelled puts a line's label together from its label columns: titles that hold
 // for the lines below are carried down, ditto marks stand for the words above.
 func (r *reader) labelled(t *stationTable, row int, carried map[int]string, before string) tableLine {
-	l := tableLine{row: row, line: hull.Line{Cell: t.place(row, max(1, t.left-1))}}
+	l := tableLine{row: row, line: hull.Line{Cell: t.place(row, t.labelAt())}}
 	var parts []string
 	for _, col := range t.labels {
 		c := t.title(row, col)

@@ -35,7 +35,7 @@ func (r *reader) marks(t *stationTable) {
 		rows, cells = append(rows, line), append(cells, line...)
 	}
 	d := decide(weigh(cells), said, r.bare, false)
-	corner := t.place(t.head, max(1, t.left-1))
+	corner := t.place(t.head, t.labelAt())
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: corner, Text: fmt.Sprintf("the %s by station are numbers without a unit", t.kind)})
 	}

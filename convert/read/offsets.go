@@ -54,6 +54,11 @@ func (r *reader) pastEdge(t *stationTable) {
 // done ticks off all of a table.
 func (t *stationTable) done() {
 	top, left, bottom, right := t.bounds()
+	if t.others() {
+		top, left = t.swap(t.head, t.left) // the labels are of the tables beside it too
+	} else if len(t.group) > 1 && len(t.labels) > 0 {
+		top, left = t.swap(t.head, t.labels[0])
+	}
 	t.useBlock(top, left, bottom, right)
 	// Headings over the names and labels, merged or not, belong to it.
 	for _, col := range t.labels {
@@ -157,7 +162,7 @@ func (r *reader) offsets(t *stationTable) {
 	}
 	table := t.found("offsets", main.dec)
 	table.Mixed = len(parts) > 1
-	o := hull.Offsets{Form: main.dec.form, Cell: t.place(t.head, max(1, t.left-1))}
+	o := hull.Offsets{Form: main.dec.form, Cell: t.place(t.head, t.labelAt())}
 	open := main.dec.open || two && main.dec.form.Unit == measure.NoUnit && main.dec.form.Notation >= measure.InchesFractions
 	if open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: o.Cell, Text: "the offsets are numbers without a unit: nothing is measured from them"})

@@ -24,6 +24,7 @@ type page struct {
 	put     map[[2]int]sheet.Cell // in place of what the sheet holds
 	covered map[[2]int][2]int     // cells under a merged one, and where its value is
 	within  *sheet.Range          // what may be seen, where the guide says
+	labels  map[[2]int]bool       // and labels of a table within that stand outside of it
 	turned  bool                  // its rows are the sheet's columns
 	hints   []hint                // the book's own names
 	gone    map[int]bool          // columns of parts that were joined to those before them
@@ -101,7 +102,7 @@ var isoDate = regexp.MustCompile(`^\s*\d{4}-\d{2}-\d{2}(T00:00:00)?\s*$`)
 
 // at is a cell not yet used by a table.
 func (p *page) at(row, col int) sheet.Cell {
-	if w := p.within; w != nil && (row < w.Top || row > w.Bottom || col < w.Left || col > w.Right) {
+	if w := p.within; w != nil && (row < w.Top || row > w.Bottom || col < w.Left || col > w.Right) && !p.labels[[2]int{row, col}] {
 		return sheet.Cell{}
 	}
 	if p.used[[2]int{row, col}] {

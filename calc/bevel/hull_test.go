@@ -153,3 +153,52 @@ func TestComputedWhereNoneIsLifted(t *testing.T) {
 		t.Error("made although it was not to be")
 	}
 }
+
+// cone is a hull of five stations 24 in apart whose sections are quarter rounds of a
+// radius that goes from 72 in to 24: its seams are straight, at atan(1/2) to the middle
+// line, so that cos a is 2 over the square root of 5.
+func cone(t *testing.T) (*hull.Shape, []hull.Strake) {
+	t.Helper()
+	o := hull.Offsets{Resolution: measure.SixtyFourth, Surface: hull.InsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+	for k := range 5 {
+		o.Stations = append(o.Stations, hull.Station{Name: fmt.Sprint(k), At: source.Is(measure.Feet(float64(2 * k)))})
+	}
+	line := func(name string, view hull.View, role hull.Role, at float64, of func(radius float64) float64) {
+		l := hull.Line{Name: name, View: view, Role: role, At: source.Is(measure.Inches(at))}
+		for k := range o.Stations {
+			v := source.Reading[measure.Length]{State: source.Dash}
+			if y := of(72 - 12*float64(k)); !math.IsNaN(y) {
+				v = source.Is(measure.Inches(y))
+			}
+			l.Values = append(l.Values, v)
+		}
+		o.Lines = append(o.Lines, l)
+	}
+	line("Deck", hull.Height, hull.Deck, 0, func(float64) float64 { return 72 })
+	line("Deck", hull.HalfBreadth, hull.Deck, 0, func(r float64) float64 { return r })
+	line("Rabbet", hull.Height, hull.Rabbet, 0, func(r float64) float64 { return 72 - r })
+	for down := 3.0; down < 72; down += 3 {
+		line(fmt.Sprint("WL ", 72-down), hull.HalfBreadth, hull.Waterline, 72-down, func(r float64) float64 { return math.Sqrt(r*r - down*down) })
+	}
+	strakes := []hull.Strake{{Name: "1-8", Count: source.Is(8), Skin: hull.Planks, Thickness: source.Is(measure.Inch), Width: source.Is(5 * measure.Inch)}}
+	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+	if shape == nil {
+		t.Fatal("no hull was drawn")
+	}
+	return shape, strakes
+}
+
+// Bevels of 10 degrees lifted in the station plane are atan(tan 10 / cos a) square to
+// the edge, a the angle at which the hull's own seam runs.
+func TestStationPlaneOnTheHull(t *testing.T) {
+	shape, strakes := cone(t)
+	b := sheet([][]float64{{10, 10, 10, 10, 10}})
+	b.Seams[0].Strake, b.InStation = "4", true
+	s, _ := Schedules(b, strakes, nil, shape, DefaultRules())
+	want := math.Atan(math.Tan(10*math.Pi/180)*math.Sqrt(5)/2) * 180 / math.Pi // 11.1506
+	for _, m := range s[0].Marks {
+		if m.Station != "" && math.Abs(float64(m.Between)-want) > 0.02 {
+			t.Errorf("at station %s %v, want %.4f", m.Station, m.Between, want)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 )
 
 // Plain geometry: on a round in twelve planks each seam turns 7.5 degrees, and
@@ -42,26 +43,22 @@ func TestEdgesShare(t *testing.T) {
 	}
 }
 
-// A plank turned over on the bench is the same plank: either face up, the blade
-// set by Batten leaves the two faces as wide. The plane of the blade is laid out
-// in TestBattenByConstruction; here the two ways are held to each other.
+// A plank turned over on the bench is the same plank: sawn in space either face up,
+// by the batten and the tilt its card gives, both its faces come out as wide.
 func TestEitherFaceUpGivesTheSamePlank(t *testing.T) {
 	shape, strakes := round(t)
 	up, down := DefaultRules(), DefaultRules()
+	up.Batten, down.Batten = measure.Inch/2, measure.Inch/2
 	down.FaceUp = Inside
 	a, _ := Computed(shape, strakes, nil, up)
 	b, _ := Computed(shape, strakes, nil, down)
 	for i := range a {
 		for k, m := range a[i].Marks {
 			n := b[i].Marks[k]
-			// Width of the face on the bench: where the blade leaves the base, less or
-			// more what it leans on the way down through batten and plank.
-			lean := math.Tan(m.Set.Radians())
-			thick, batten := a[i].Thickness.Inches(), up.Batten.Inches()
-			outsideUp := m.Batten.Inches() + up.Offset.Inches() - lean*(batten+thick) // its inside face lies down
-			insideUp := n.Batten.Inches() + down.Offset.Inches() + lean*batten        // its inside face lies up
-			if m.Set != n.Set || m.At != n.At || math.Abs(outsideUp-insideUp) > 1e-6 || math.Abs(outsideUp-m.Width.Inches()) > 1e-6 {
-				t.Fatalf("plank %s at %v: %v in and %v in for %v", a[i].Strake, m.At, outsideUp, insideUp, m.Width)
+			one := saw(m.Batten.Inches(), 0, a[i].Thickness.Inches(), m.Set, up)
+			other := saw(n.Batten.Inches(), 0, b[i].Thickness.Inches(), n.Set, down)
+			if m.At != n.At || math.Abs(one.inside-other.inside) > 1e-6 || math.Abs(one.outside-other.outside) > 1e-6 || math.Abs(one.inside-m.Width.Inches()) > 1e-6 {
+				t.Fatalf("plank %s at %v: %v and %v for %v", a[i].Strake, m.At, one, other, m.Width)
 			}
 		}
 	}

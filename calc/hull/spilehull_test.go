@@ -3,6 +3,7 @@ package hull
 import (
 	"fmt"
 	"math"
+	"reflect"
 	"testing"
 
 	"strakebook/calc/measure"
@@ -92,6 +93,12 @@ func TestHangAndSny(t *testing.T) {
 	near(t, "hang", p.Sny.Inches(), 10, 1e-2)
 	near(t, "board", p.Board.Inches(), 40, 1e-2)
 	near(t, "upper amidships", p.Ordinates[len(p.Ordinates)/2].Upper.Inches(), 30, 1e-2)
+	for _, o := range p.Ordinates { // to the sheer as it is given, station by station
+		if o.Station != "" {
+			u := 12*float64(s.station(o.Station))/48 - 1
+			near(t, "upper edge at station "+o.Station, o.Upper.Inches(), 30+10*u*u, 1e-2)
+		}
+	}
 	if p.Lies || len(found) != 1 || found[0].Kind != SpileUnfit {
 		t.Errorf("lies %v, found %v", p.Lies, found)
 	}
@@ -136,6 +143,35 @@ func TestJointsInPlan(t *testing.T) {
 	near(t, "boards of two pieces", float64(fore.After.Off+after.Fore.Off), float64(boardWay(fore)-boardWay(after)), 0.1)
 	if fore.Fore.Joint || after.After.Joint {
 		t.Error("the strake's end is a joint")
+	}
+}
+
+// TestSidesAlike lists the planks of a hull side by side: both sides' come out as
+// those of a hull listed for both, shape, boards and ends.
+func TestSidesAlike(t *testing.T) {
+	o := tuned()[0].offsets()
+	row := Strake{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}
+	port, starboard := row, row
+	port.Side, starboard.Side = Port, Starboard
+	starboard.Count = source.Is(9) // one more, so that the sides are lined off apart
+	starboard.Name = "1-9"
+	spile := func(list ...Strake) []Spiled {
+		s, _ := Work(o, list, DefaultRules())
+		all, _ := s.Spile(list, SawnUpper, DefaultRules())
+		return all
+	}
+	both, apart := spile(row), spile(starboard, port)
+	if len(both) != 8 || len(apart) != 17 {
+		t.Fatalf("%d and %d planks", len(both), len(apart))
+	}
+	for i, p := range apart[9:] {
+		if p.Side != Port {
+			t.Fatalf("plank %s is of the side %s", p.Strake, p.Side)
+		}
+		p.Side = both[i].Side
+		if !reflect.DeepEqual(p, both[i]) {
+			t.Errorf("plank %s to port is %+v, on both sides %+v", p.Strake, p, both[i])
+		}
 	}
 }
 

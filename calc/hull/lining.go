@@ -76,6 +76,7 @@ func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Linin
 		h.bevels(&lining)
 		found = append(found, h.garboards(&lining, strakes)...)
 		found = append(found, h.widths(lining, l)...)
+		found = append(found, h.uneven(lining, l)...)
 		all = append(all, lining)
 	}
 	return all, found

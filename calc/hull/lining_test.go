@@ -213,6 +213,34 @@ func TestZones(t *testing.T) {
 	}
 }
 
+// TestUneven draws a Wigley hull's seams in equal shares, which are fair, and again
+// with the half-breadths of its middle station 3 in a hundred too small: there the
+// seams have a hollow, the lowest the deepest.
+func TestUneven(t *testing.T) {
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8)}}
+	o := wigley(measure.Foot, measure.Eighth)
+	uneven := func() (all []string) {
+		_, found := Work(o, list, DefaultRules())
+		for _, f := range found {
+			if f.Kind == SeamUneven {
+				all = append(all, f.Text)
+			}
+		}
+		return all
+	}
+	if said := uneven(); len(said) != 0 {
+		t.Errorf("fair seams: %q", said)
+	}
+	for i, l := range o.Lines {
+		if l.View == HalfBreadth {
+			o.Lines[i].Values[10].Value = l.Values[10].Value.Times(0.97)
+		}
+	}
+	if said := uneven(); len(said) != 1 || !strings.Contains(said[0], "the seam below 7 has a hollow of ") || !strings.HasSuffix(said[0], " at station 10") {
+		t.Errorf("a station too slack: %q", said)
+	}
+}
+
 // TestMarks lines off by the builder's own marks: girths from the sheer with one
 // out of the run, and widths that do not add up at one station.
 func TestMarks(t *testing.T) {

@@ -200,7 +200,7 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 	}
 	if l.sections[o] == nil {
 		// On the stem itself, or between it and the station.
-		if o != e.first || !h.closedAt(o) {
+		if o != e.first || !h.closedAt(o) || len(h.sections[o].points) == 0 {
 			return point{}, false
 		}
 		stem := h.sections[o]

@@ -30,6 +30,11 @@ func TestNothingStops(t *testing.T) {
 		r.MouldSquare = rng.IntN(2) == 0
 		if len(o.Lines) > 0 && rng.IntN(3) == 0 {
 			r.StripsFrom = o.Lines[rng.IntN(len(o.Lines))].Name
+			r.PlanksFrom = o.Lines[rng.IntN(len(o.Lines))].Name
+		}
+		if len(o.Stations) > 0 && rng.IntN(3) == 0 {
+			o.Stations[len(o.Stations)-1].Transom = true
+			r.TransomRake = measure.Angle(150*rng.Float64() - 75)
 		}
 		what := fmt.Sprintf("case %d, %s", i, f.name)
 		s, _ := Work(o, list, r, spoiltMarks(o, rng))

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strakebook/calc/bevel"
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
@@ -27,14 +28,25 @@ func bevels(in Input) *page {
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
 	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
 	p.note(fmt.Sprintf("Set to %s degree. Change: from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
+	type plank struct {
+		strake string
+		skin   hull.Skin
+		side   hull.Side
+	}
+	of := func(s bevel.Schedule) plank { return plank{s.Strake, s.Skin, s.Side} }
+	edges := map[plank]int{}
 	for _, s := range in.Result.Bevels {
-		card(in, p, s)
+		edges[of(s)] |= 1 << s.Edge
+	}
+	for _, s := range in.Result.Bevels {
+		card(in, p, s, edges[of(s)] != 1<<s.Edge)
 	}
 	return p
 }
 
-// card is one plank's card.
-func card(in Input, p *page, s bevel.Schedule) {
+// card is one plank's card. Where both of its edges are sawn neither is square to
+// measure from.
+func card(in Input, p *page, s bevel.Schedule, both bool) {
 	r := in.Result.Rules.Bevel
 	if len(p.rows) > 0 {
 		p.breaks = append(p.breaks, len(p.rows)+1)
@@ -48,6 +60,9 @@ func card(in Input, p *page, s bevel.Schedule) {
 	how := fmt.Sprintf("%s face up. Read from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
 	if s.Computed {
 		how += " Worked out from the hull: none was lifted."
+	}
+	if both {
+		how += " Both edges are sawn: width and batten are from the corner of the other edge on the inside face."
 	}
 	p.aside(text(how))
 	p.aside(text(bench(s, r)))

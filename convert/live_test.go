@@ -19,7 +19,7 @@ func TestStoredFiguresAreWhatTheirFormulasComeTo(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		ours, _ := write.Book(done.Work().input(true))
+		ours, _ := write.Lay(done.Work().input(true)).Book()
 		path := filepath.Join(t.TempDir(), "out.xlsx")
 		if err := xlsx.Save(path, false, bareOf(ours), nil, nil); err != nil {
 			t.Fatal(err)

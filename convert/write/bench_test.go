@@ -20,7 +20,7 @@ func benchmark(b *testing.B, in write.Input) {
 	path := filepath.Join(b.TempDir(), "out.xlsx")
 	b.ReportAllocs()
 	for b.Loop() {
-		ours, _ := write.Book(in)
+		ours, _ := write.Lay(in).Book()
 		if err := xlsx.Save(path, true, ours, nil, nil); err != nil {
 			b.Fatal(err)
 		}

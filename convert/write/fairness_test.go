@@ -13,7 +13,7 @@ import (
 // cellsOf is the rows of a sheet of the book, headings first.
 func cellsOf(t *testing.T, in write.Input, name string) [][]sheet.Cell {
 	t.Helper()
-	book, _ := write.Book(in)
+	book, _ := write.Lay(in).Book()
 	i := slices.IndexFunc(book.Sheets, func(s *sheet.Sheet) bool { return s.Name == name })
 	if i < 0 {
 		t.Fatalf("no sheet %s", name)

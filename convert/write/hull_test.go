@@ -12,7 +12,7 @@ import (
 // sheetOf is one sheet of the new book, each row as text.
 func sheetOf(t *testing.T, in write.Input, name string) (rows [][]string) {
 	t.Helper()
-	book, _ := write.Book(in)
+	book, _ := write.Lay(in).Book()
 	for _, s := range book.Sheets {
 		if s.Name != name && s.Name != name+" (checked)" {
 			continue

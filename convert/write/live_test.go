@@ -19,7 +19,7 @@ var ourNames = regexp.MustCompile(sheet.NamePrefix + `[a-z0-9_]+`)
 // a word, and no page's name is left in braces.
 func TestFormulasNameCellsThatAreThere(t *testing.T) {
 	for _, in := range []write.Input{demo(), demo("units=mm", "hardwood measure=yes"), bare()} {
-		book, _ := write.Book(in)
+		book, _ := write.Lay(in).Book()
 		sheets := map[string]*sheet.Sheet{}
 		for _, s := range book.Sheets {
 			sheets[s.Name] = s
@@ -68,7 +68,7 @@ func TestSettingsInBoxesAreFollowed(t *testing.T) {
 	}
 	for _, in := range []write.Input{demo(), unlike} {
 		taken, boxed := map[string]bool{}, map[string]bool{}
-		book, _ := write.Book(in)
+		book, _ := write.Lay(in).Book()
 		followed(book, taken, boxed)
 		if d := cmp.Diff(taken, boxed); d != "" || len(taken) < 16 {
 			t.Errorf("followed, and in boxes: %s", d)

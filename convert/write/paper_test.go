@@ -11,7 +11,7 @@ import (
 // A sheet of nothing is out of sight and is not printed, and the Summary says what
 // it would need; every other sheet is in sight.
 func TestSheetsOfNothingAreOutOfSight(t *testing.T) {
-	book, _ := write.Book(bare())
+	book, _ := write.Lay(bare()).Book()
 	left := ""
 	for _, row := range book.Sheets[0].Rows {
 		if row[0].Text == "Left out" {
@@ -45,7 +45,7 @@ func TestSheetsOfNothingAreOutOfSight(t *testing.T) {
 // A table too wide for one paper to be read goes on several, its first columns on
 // each; every other is on one, and the mill order on one in all.
 func TestWideTables(t *testing.T) {
-	book, _ := write.Book(demo())
+	book, _ := write.Lay(demo()).Book()
 	side := 0
 	for _, s := range book.Sheets {
 		printed := s.Out.Widths

@@ -13,7 +13,7 @@ import (
 // axes, and at least one of them; every picture has a title and units.
 func TestPicturesAreDrawnOfFigures(t *testing.T) {
 	for _, in := range []write.Input{demo(), demo("units=mm"), bare()} {
-		book, _ := write.Book(in)
+		book, _ := write.Lay(in).Book()
 		sheets := map[string]*sheet.Sheet{}
 		for _, s := range book.Sheets {
 			sheets[s.Name] = &sheet.Sheet{Name: s.Name, Rows: wholly(s)}
@@ -89,7 +89,7 @@ func drawnPoints(t *testing.T, s *sheet.Sheet, c sheet.Chart, l sheet.ChartLine)
 
 // The body plan is drawn to one scale: as many feet an inch up as across.
 func TestBodyPlanIsToOneScale(t *testing.T) {
-	book, _ := write.Book(demo())
+	book, _ := write.Lay(demo()).Book()
 	for _, s := range book.Sheets {
 		for _, c := range s.Out.Charts {
 			if strings.HasPrefix(c.Title, "Body plan") != c.Equal {

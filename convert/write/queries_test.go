@@ -76,7 +76,7 @@ func TestQueries(t *testing.T) {
 func TestOffsetsCorrected(t *testing.T) {
 	for _, date := range []string{"1889-05-01", ""} {
 		in, d := doubted(t, "date="+date)
-		book, _ := write.Book(in)
+		book, _ := write.Lay(in).Book()
 		i := slices.IndexFunc(book.Sheets, func(s *sheet.Sheet) bool { return s.Name == "Offsets corrected" })
 		if i < 0 {
 			t.Fatal("no table of offsets corrected")

@@ -50,7 +50,7 @@ func TestSticks(t *testing.T) {
 		return false
 	}
 	rest := regexp.MustCompile(`^(\.*\|)?$`)
-	book, _ := write.Book(in)
+	book, _ := write.Lay(in).Book()
 	crosses, slants := 0, 0
 	for _, s := range book.Sheets {
 		if s.Name != "Stock" {

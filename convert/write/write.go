@@ -79,9 +79,6 @@ type Laid struct {
 func Lay(in Input) *Laid { return &Laid{in, pages(in)} }
 
 // Book is the new book's own sheets, and the marks on the builder's.
-func Book(in Input) (*sheet.Book, []sheet.Mark) { return Lay(in).Book() }
-
-// Book is the new book's own sheets, and the marks on the builder's.
 func (l *Laid) Book() (*sheet.Book, []sheet.Mark) {
 	in := l.in
 	book := &sheet.Book{}

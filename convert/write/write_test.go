@@ -55,7 +55,7 @@ func bare(set ...string) write.Input {
 // cells than headings, and no heading stands twice.
 func TestSheetsAreHeadedOnTheFirstRow(t *testing.T) {
 	for _, in := range []write.Input{demo(), demo("units=mm"), demo("units=inches"), bare()} {
-		book, _ := write.Book(in)
+		book, _ := write.Lay(in).Book()
 		for _, s := range book.Sheets {
 			if s.Out.HeadRow != 1 {
 				t.Errorf("%s: headed on row %d", s.Name, s.Out.HeadRow)
@@ -85,7 +85,7 @@ func TestSheetsAreHeadedOnTheFirstRow(t *testing.T) {
 
 // The sheets of the new book stand in the order in which a yard looks at them.
 func TestSheetsAreInOrder(t *testing.T) {
-	book, _ := write.Book(bare())
+	book, _ := write.Lay(bare()).Book()
 	var names []string
 	for _, s := range book.Sheets {
 		names = append(names, s.Name)
@@ -104,7 +104,7 @@ func TestSheetsAreInOrder(t *testing.T) {
 func TestNamesDoNotClash(t *testing.T) {
 	in := bare()
 	in.Taken = []string{"cut LIST", "Stock", "Stock (checked)"}
-	book, _ := write.Book(in)
+	book, _ := write.Lay(in).Book()
 	seen := map[string]bool{}
 	for _, n := range in.Taken {
 		seen[strings.ToLower(n)] = true
@@ -148,10 +148,10 @@ func TestTables(t *testing.T) {
 // Lines made as they are written are those that are made at once.
 func TestLaterLines(t *testing.T) {
 	in := demo()
-	atOnce, _ := write.Book(in)
+	atOnce, _ := write.Lay(in).Book()
 	undo := write.MakeLater()
 	defer undo()
-	later, _ := write.Book(in)
+	later, _ := write.Lay(in).Book()
 	for i, s := range atOnce.Sheets {
 		if d := cmp.Diff(wholly(s), wholly(later.Sheets[i])); d != "" {
 			t.Errorf("%s: %s", s.Name, d)

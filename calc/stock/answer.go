@@ -219,6 +219,9 @@ func (a *answer) alone(p part) {
 	a.take(some, &l)
 }
 
+// left says that boards are there for a run, and no chain of pieces makes it up.
+func (a *answer) left(i int) bool { return !a.laid[i] && a.shop.classes[a.shop.of[i]].longest > 0 }
+
 // unlaid names the strakes that no chain of pieces makes up although boards of
 // their size are there.
 func (a *answer) unlaid(lr lay.Rules) finding.List {
@@ -229,7 +232,7 @@ func (a *answer) unlaid(lr lay.Rules) finding.List {
 	var found finding.List
 	for i := range a.runs {
 		c := &a.shop.classes[a.shop.of[i]]
-		if run := &a.runs[i]; !a.laid[i] && c.longest > 0 && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
+		if run := &a.runs[i]; a.left(i) && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
 			found = append(found, finding.Finding{Kind: lay.PieceShort, Cell: run.Cell,
 				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s%s", run.Skin, run.Name, u.Long(run.Length),
 					u.Long(measure.Length(c.least)), u.Long(measure.Length(c.longest)), with)})

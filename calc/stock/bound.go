@@ -137,13 +137,17 @@ func (s *search) boundAt(each money, sur []money, usage bool) (total money, over
 		class         int
 		length, clear int64
 		given         bool
+		start         int64 // where its joints fall on given places
 	}
 	known := map[alike]int{}
 	var costs []money
 	var uses [][]float64
 	for i := range y.timbers {
 		t := &y.timbers[i]
-		key := alike{t.class, t.length, int64(len(t.clear)) * int64(i+1), t.given}
+		key := alike{t.class, t.length, int64(len(t.clear)) * int64(i+1), t.given, 0}
+		if t.shut != nil {
+			key.start = t.start
+		}
 		n, ok := known[key]
 		if !ok {
 			n = len(costs)

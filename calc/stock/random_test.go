@@ -71,3 +71,14 @@ func randomBook(seed uint64) ([]hull.Strake, []Board, lay.Rules, Rules) {
 	}
 	return strakes, rack, lr, r
 }
+
+// randomList is a short list of pieces given by a builder.
+func randomList(seed uint64) []Wanted {
+	g := rand.New(rand.NewPCG(seed, 11))
+	var list []Wanted
+	for i := range 1 + g.IntN(6) {
+		list = append(list, Wanted{Mark: fmt.Sprint("G", i%4), Species: []string{"larch", "cedar", ""}[g.IntN(3)], Thickness: in(0.75 + float64(g.IntN(3))/4),
+			Width: in(2 + 4*g.Float64()), Length: in(10 + 120*g.Float64()), Count: source.Is(g.IntN(5))})
+	}
+	return list
+}

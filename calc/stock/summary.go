@@ -9,8 +9,10 @@ func (a *answer) summarize(r Rules, priced bool) {
 	p := &a.plan
 	s := &p.Summary
 	s.Bound, s.TotalBound = a.bound.value(), a.whole.value()
+	left := false // a strake the bound reckons with, by lengths taken down to an inch, and the plan has not
 	for i := range a.runs {
 		s.Joints += len(a.runs[i].Joints)
+		left = left || a.left(i)
 	}
 	s.Pieces, s.Boards, s.Priced = len(p.Pieces), len(p.Cuts), priced
 	for _, piece := range p.Pieces {
@@ -33,7 +35,7 @@ func (a *answer) summarize(r Rules, priced bool) {
 		s.WasteOfBought = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.BoardFeet)
 		s.WasteOnNet = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.NetFeet)
 	}
-	if s.Unserved > 0 || len(p.Cuts) == 0 {
+	if s.Unserved > 0 || left || len(p.Cuts) == 0 {
 		s.Bound, s.TotalBound = 0, 0
 	}
 }

@@ -19,7 +19,7 @@ func TestCardsOfBothEdges(t *testing.T) {
 	result.Bevels = append(slices.Clone(result.Bevels[:3]), twice)
 	in.Result = result
 	said := 0
-	book, _ := write.Book(in)
+	book, _ := write.Lay(in).Book()
 	for _, s := range book.Sheets {
 		for _, row := range s.Rows {
 			for _, c := range row {

@@ -268,6 +268,18 @@ func TestMarks(t *testing.T) {
 	if kinds["lining-sum"] != 1 || kinds["seam-hollow"] != 1 {
 		t.Errorf("found %v", kinds)
 	}
+	// Next to the end the hump is named where it stands, though it shows farther in.
+	close := marks
+	close.Seams = slices.Clone(marks.Seams)
+	close.Seams[2].Values = slices.Clone(marks.Seams[2].Values)
+	close.Seams[2].Values[4] = close.Seams[2].Values[5]
+	close.Seams[2].Values[1].Value += measure.Inch
+	_, found = Work(o, []Strake{{Name: "x", Skin: Planks, Count: source.Is(8)}}, DefaultRules(), close)
+	if !slices.ContainsFunc(found, func(f finding.Finding) bool {
+		return f.Kind == SeamHollow && f.Text == "the seam below strake P3 has a hump at station 1"
+	}) {
+		t.Errorf("a hump next to the end: %v", found)
+	}
 	// The same seams as girths from the sheer and from the rabbet lie in the same
 	// places.
 	whole := s.Linings[0].girths

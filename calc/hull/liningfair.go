@@ -17,8 +17,7 @@ var SeamUneven = &finding.Kind{
 }
 
 // uneven finds the seams in equal shares that have a hollow or a hump of more
-// than a mark may be off its neighbours, and names the greatest. Looked at are the
-// stations with two others of the seam before and abaft them.
+// than a mark may be off its neighbours, and names the greatest.
 func (h *hull) uneven(l Lining, from *lined) finding.List {
 	if l.By != ByShares {
 		return nil
@@ -26,7 +25,7 @@ func (h *hull) uneven(l Lining, from *lined) finding.List {
 	count, most, text := 0, 0.0, ""
 	for j := 1; j < len(l.Seams)-1; j++ {
 		at, off := h.offNeighbours(l.Seams[j])
-		if math.Abs(off) <= h.r.SeamWithin.Inches() {
+		if off == 0 {
 			continue
 		}
 		if count++; math.Abs(off) > most {
@@ -56,10 +55,32 @@ func (h *hull) offNeighbours(s Seam) (at int, off float64) {
 			stations = append(stations, k)
 		}
 	}
-	for i := 2; i < len(stations)-2; i++ {
-		if want, ok := fair.Fill(without(row, i), i); ok && math.Abs(row.Y[i]-want) > math.Abs(off) {
-			at, off = stations[i], row.Y[i]-want
+	if at, off = farthest(row, h.r.SeamWithin); len(stations) > 0 {
+		at = stations[at]
+	}
+	return at, off
+}
+
+// farthest is the value that lies farthest off the curve of its neighbours, and how
+// far above it; nothing where none that has two others on both sides lies off by
+// more than is allowed. Nearer the ends a seam that runs to the stem bends more
+// between two stations than a batten can tell from a hump, but one that shows
+// farther in may stand there.
+func farthest(row fair.Row, allowed measure.Length) (at int, off float64) {
+	shows := false
+	for i := range row.Y {
+		want, ok := fair.Fill(without(row, i), i)
+		if !ok {
+			continue
 		}
+		d := row.Y[i] - want
+		shows = shows || i > 1 && i < len(row.Y)-2 && math.Abs(d) > allowed.Inches()
+		if math.Abs(d) > math.Abs(off) {
+			at, off = i, d
+		}
+	}
+	if !shows {
+		return 0, 0
 	}
 	return at, off
 }

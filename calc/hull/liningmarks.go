@@ -86,34 +86,27 @@ func increasing(x []float64) bool {
 	return true
 }
 
-// humps finds the marks at which a seam has a hollow or a hump: those farther off
-// the curve of their neighbours than the yard allows.
+// humps finds the mark at which a seam has a hollow or a hump: the one farthest off
+// the curve of its neighbours, and farther than the yard allows.
 func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
 	row := fair.Row{}
 	var at []int
 	for i, st := range m.Stations {
-		if k := h.station(st.Name); k >= 0 && i < len(s.Values) && (len(row.X) == 0 || h.x[k] > row.X[len(row.X)-1]) {
-			row.X, row.Y, row.Given = append(row.X, h.x[k]), append(row.Y, s.Values[i].Value.Inches()), append(row.Given, s.Values[i].OK())
+		if k := h.station(st.Name); k >= 0 && i < len(s.Values) && s.Values[i].OK() && (len(row.X) == 0 || h.x[k] > row.X[len(row.X)-1]) {
+			row.X, row.Y, row.Given = append(row.X, h.x[k]), append(row.Y, s.Values[i].Value.Inches()), append(row.Given, true)
 			at = append(at, i)
 		}
 	}
-	worst, off := -1, h.r.SeamWithin.Inches()
-	for i := range at {
-		want, ok := fair.Fill(without(row, i), i)
-		if d := math.Abs(row.Y[i] - want); ok && row.Given[i] && d > off {
-			worst, off = i, d
-		}
-	}
-	if worst < 0 {
+	worst, off := farthest(row, h.r.SeamWithin)
+	if off == 0 {
 		return nil
 	}
 	v := s.Values[at[worst]]
-	want, _ := fair.Fill(without(row, worst), worst)
 	word := "hump"
-	if (v.Value.Inches() < want) != (m.Kind == MarkFromRabbet) {
+	if (off < 0) != (m.Kind == MarkFromRabbet) {
 		word = "hollow"
 	}
-	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.write(measure.Inches(want)),
+	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.write(v.Value-measure.Inches(off)),
 		Text: fmt.Sprintf("the seam below strake %s has a %s at station %s", s.Strake, word, m.Stations[at[worst]].Name)}}
 }
 

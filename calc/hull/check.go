@@ -22,7 +22,6 @@ func Examine(o Offsets, r Rules) Report {
 	e := checkFairness(o, r)
 	found := checkStations(o, r)
 	found = append(found, checkGaps(o, r)...)
-	found = append(found, checkEndings(o)...)
 	e.Found = append(found, e.Found...)
 	if o.Surface == SurfaceUnstated && r.OffsetsTo == SurfaceUnstated {
 		e.Found = append(e.Found, finding.Finding{Kind: OffsetsSurface, Cell: o.Cell,

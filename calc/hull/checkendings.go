@@ -18,10 +18,12 @@ var OffsetEnding = &finding.Kind{
 // waterline for it to be there. Our choice: twice the rounding of both.
 const endingSteps = 2
 
-// checkEndings holds the stations past a waterline's first and last figure to the
-// profile and the deck: between the two there must be one, but where the station
-// has none at all.
-func checkEndings(o Offsets) finding.List {
+// endings holds the stations past a waterline's first and last figure to the
+// profile and the deck: between the two there must be one. A waterline that
+// changed places with another is held to its own height, and nothing is said of a
+// station that is wrong as a whole.
+func (c checked) endings() finding.List {
+	o := c.o
 	keel := max(o.line(Height, Rabbet), o.line(Height, Keel))
 	deck := o.line(Height, Deck)
 	if keel < 0 || deck < 0 {
@@ -37,7 +39,7 @@ func checkEndings(o Offsets) finding.List {
 			low, high := o.Lines[keel].Values[k], o.Lines[deck].Values[k]
 			margin := endingSteps * o.Resolution
 			switch {
-			case first < 0 || k >= first && k <= last || v.State == source.Unread || o.Stations[k].Transom:
+			case first < 0 || k >= first && k <= last || v.State == source.Unread || o.Stations[k].Transom || c.touched(k):
 			case !low.OK() || !high.OK() || low.Value+margin >= l.At.Value || high.Value-margin <= l.At.Value:
 			default:
 				found = append(found, finding.Finding{Kind: OffsetEnding, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{low.Cell},

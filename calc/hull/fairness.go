@@ -43,7 +43,7 @@ func checkFairness(o Offsets, r Rules) Report {
 	for _, f := range c.judged.Flags {
 		c.withdrawn[f.Spot] = true
 	}
-	e := Report{Scale: c.judged.Scale, Found: append(found, c.unfair()...), Doubts: slices.Concat(c.impossible(), c.jumps(), c.valleys())}
+	e := Report{Scale: c.judged.Scale, Found: slices.Concat(found, c.endings(), c.unfair()), Doubts: slices.Concat(c.impossible(), c.jumps(), c.valleys())}
 	for i := range e.Doubts {
 		d := &e.Doubts[i]
 		e.Found = append(e.Found, d.Finding(c.o))
@@ -116,7 +116,7 @@ func (c checked) unfair() finding.List {
 	var found finding.List
 	for _, g := range c.judged.Regions {
 		l := c.o.Lines[g.Row]
-		if l.View == Height || c.touched(g.From) || c.touched(g.To) {
+		if l.View == Height || slices.ContainsFunc(c.stations, func(k int) bool { return k >= g.From && k <= g.To }) {
 			continue
 		}
 		found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},

@@ -89,6 +89,12 @@ var wholeFloors = map[string][2]float64{
 	"slipped a row": {0.83, 0.81}, "stations swapped": {0.89, 0.89}, "waterlines swapped": {0.95, 0.93},
 }
 
+// aloneFloors is the same of those that give that one finding and no other.
+var aloneFloors = map[string][2]float64{
+	"moved 10 %": {0.34, 0.45}, "moved 25 %": {0.58, 0.66}, "moved 50 %": {0.76, 0.77},
+	"slipped a row": {0.83, 0.75}, "stations swapped": {0.88, 0.86}, "waterlines swapped": {0.95, 0.93},
+}
+
 // TestWholeFaults: a fault of a whole station or line gives one finding, of it. A
 // station moved where the lines run straight, or a row slipped where they lie
 // together, is not to be seen. Without -full one table in thirty is worked.
@@ -130,10 +136,16 @@ func TestWholeFaults(t *testing.T) {
 			if got := share(c.named, c.made); *full && got < wholeFloors[kind][set] {
 				t.Errorf("%s: %.3f named, was %.3f", kind, got, wholeFloors[kind][set])
 			}
+			if got := share(c.alone, c.made); *full && got < aloneFloors[kind][set] {
+				t.Errorf("%s: %.3f named with nothing else, was %.3f", kind, got, aloneFloors[kind][set])
+			}
 		}
 		all := count{}
 		for _, c := range by {
-			all.made, all.named = all.made+c.made, all.named+c.named
+			all.made, all.named, all.alone = all.made+c.made, all.named+c.named, all.alone+c.alone
+		}
+		if all.alone < all.named-1 {
+			t.Errorf("%d named, of which %d with nothing else", all.named, all.alone)
 		}
 		if got := share(all.named, all.made); got < 0.68 {
 			t.Errorf("%.3f named", got)

@@ -109,6 +109,8 @@ func (s *sight) bowAt(rows []fair.Row, line, station int, st stencil) (b bow, ok
 	va, vo := ay, -az // a step outwards
 	if s.o.Lines[line].View == Height {
 		va, vo = az, ay // a step upwards
+	} else if d := s.slant[line]; d[0] != 0 {
+		va, vo = d[0]*ay-d[1]*az, -d[1]*ay-d[0]*az // a step along the diagonal
 	}
 	moved, slope, ok := meet(along[:n], out[:n], pa, po, va, vo, 4*long)
 	if !ok {

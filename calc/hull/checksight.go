@@ -14,19 +14,20 @@ import (
 // sections still will have it.
 type sight struct {
 	o       Offsets
-	breadth []int     // of each line, the line whose half-breadths its points have; -1 where fixed
-	height  []int     // of each line, the line whose heights they have; -1 where fixed
-	fixed   []float64 // the fixed one of the two
-	point   []bool    // whether the line has a point on the sections
-	sees    []bool    // whether the section has an opinion of it
-	chine   int       // the line of the chine's points, -1 for none
-	order   [][]int   // at each station the lines that cross it, from the keel up
+	breadth []int        // of each line, the line whose half-breadths its points have; -1 where fixed
+	height  []int        // of each line, the line whose heights they have; -1 where fixed
+	fixed   []float64    // the fixed one of the two
+	slant   [][2]float64 // of each diagonal, how far a step along it goes outwards and downwards; else nothing
+	point   []bool       // whether the line has a point on the sections
+	sees    []bool       // whether the section has an opinion of it
+	chine   int          // the line of the chine's points, -1 for none
+	order   [][]int      // at each station the lines that cross it, from the keel up
 }
 
 func newSight(o Offsets, rows []fair.Row) *sight {
 	n := len(o.Lines)
-	s := &sight{o: o, breadth: make([]int, n), height: make([]int, n), fixed: make([]float64, n), point: make([]bool, n), sees: make([]bool, n), chine: -1}
-	levels := o.levels(rows)
+	s := &sight{o: o, breadth: make([]int, n), height: make([]int, n), fixed: make([]float64, n), slant: make([][2]float64, n), point: make([]bool, n), sees: make([]bool, n), chine: -1}
+	levels, known := o.levels(rows)
 	for i, l := range o.Lines {
 		s.breadth[i], s.height[i] = -1, -1
 		switch {
@@ -34,6 +35,8 @@ func newSight(o Offsets, rows []fair.Row) *sight {
 			s.breadth[i], s.fixed[i], s.point[i], s.sees[i] = i, levels[i], !math.IsNaN(levels[i]), !math.IsNaN(levels[i])
 		case l.View == Height && l.Role == Buttock && l.At.OK():
 			s.height[i], s.fixed[i], s.point[i], s.sees[i] = i, o.steps(l), true, true
+		case l.Role == DiagonalLine && l.At.OK() && l.Down.OK() && known:
+			s.slant[i], s.fixed[i], s.point[i], s.sees[i] = [2]float64{l.Down.Value.Cos(), l.Down.Value.Tan() * l.Down.Value.Cos()}, o.steps(l), true, true
 		}
 	}
 	if y, z := o.line(HalfBreadth, Deck), o.line(Height, Deck); y >= 0 && z >= 0 {
@@ -61,9 +64,11 @@ func (o Offsets) line(view View, role Role) int {
 // for a waterline whose height is not known. Where none is known they are taken
 // as evenly spaced in the table's order, a quarter of the greatest breadth
 // apart: the sections are held against one another, and it is one measure for
-// all of them.
-func (o Offsets) levels(rows []fair.Row) []float64 {
-	all, known, count := make([]float64, len(o.Lines)), 0, 0
+// all of them; known is then false, for they are no heights that a diagonal could
+// be held to.
+func (o Offsets) levels(rows []fair.Row) (all []float64, known bool) {
+	all = make([]float64, len(o.Lines))
+	placed, count := 0, 0
 	most := 0.0
 	for i, l := range o.Lines {
 		all[i] = math.NaN()
@@ -71,12 +76,12 @@ func (o Offsets) levels(rows []fair.Row) []float64 {
 			continue
 		}
 		if count++; l.At.OK() {
-			all[i], known = o.steps(l), known+1
+			all[i], placed = o.steps(l), placed+1
 		}
 		most = max(most, slices.Max(append([]float64{0}, rows[i].Y...)))
 	}
-	if known > 0 || most == 0 {
-		return all
+	if placed > 0 || most == 0 {
+		return all, true
 	}
 	n := 0.0
 	for i, l := range o.Lines {
@@ -84,7 +89,7 @@ func (o Offsets) levels(rows []fair.Row) []float64 {
 			all[i], n = n*most/4, n+1
 		}
 	}
-	return all
+	return all, false
 }
 
 // sort puts the points of each station in their order along the section. A
@@ -109,6 +114,10 @@ func (s *sight) sort(rows []fair.Row) {
 func (s *sight) at(rows []fair.Row, line, station int) (y, z float64, ok bool) {
 	if !s.point[line] {
 		return 0, 0, false
+	}
+	if d := s.slant[line]; d[0] != 0 {
+		far := rows[line].Y[station]
+		return far * d[0], s.fixed[line] - far*d[1], rows[line].Given[station]
 	}
 	if i := s.breadth[line]; i >= 0 {
 		if !rows[i].Given[station] {
@@ -155,8 +164,11 @@ func (s *sight) stencils(rows []fair.Row, line, station int) []stencil {
 			continue
 		}
 		past := zi >= z
-		if s.o.Lines[line].Role == Buttock {
+		switch s.o.Lines[line].Role {
+		case Buttock:
 			past = yi >= y
+		case DiagonalLine:
+			past = yi+zi >= y+z
 		}
 		if past || len(above) > 0 {
 			if above = append(above, i); len(above) == 3 {
@@ -204,6 +216,9 @@ func (s *sight) Beside(rows []fair.Row, line, station int) []int {
 	var all []int
 	for _, st := range s.stencils(rows, line, station) {
 		for _, l := range st.lines[:st.n] {
+			if s.slant[l][0] != 0 && l != line && !slices.Contains(all, l) {
+				all = append(all, l)
+			}
 			for _, i := range [2]int{s.breadth[l], s.height[l]} {
 				if i >= 0 && i != line && !slices.Contains(all, i) {
 					all = append(all, i)

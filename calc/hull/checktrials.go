@@ -15,8 +15,8 @@ import (
 var (
 	StationOff = &finding.Kind{
 		Code: "station-off", Severity: finding.Warning, Title: "station off its place",
-		Why:    "Where all the lines would be fair with one station moved, its position is wrong and the figures are right.",
-		Remedy: "check the station's position against the plan before anything is set up",
+		Why:    "Where all the lines would be fair with one station moved, its position is wrong and the figures are right, unless a knuckle is drawn there: the figures alone cannot tell the two apart.",
+		Remedy: "check the station's position against the plan before anything is set up; if a knuckle is drawn there, leave it",
 	}
 	StationSwapped = &finding.Kind{
 		Code: "station-swapped", Severity: finding.Warning, Title: "two stations changed places",
@@ -118,8 +118,8 @@ func (w whole) moves(k int, rows []fair.Row) []whole {
 	t := whole{o: w.o.copied(), x: slices.Clone(w.x), lines: w.lines, stations: []int{k}}
 	t.x[k] = middleOf(places, steeps)
 	t.found = finding.Finding{Kind: StationOff, Cell: w.o.Stations[k].Cell, Reads: w.o.Stations[k].At.Text,
-		Text: fmt.Sprintf("the lines are fair if station %s lies about %.0f per cent of the way from station %s to station %s", w.o.Stations[k].Name,
-			5*math.Round(20*(t.x[k]-w.x[k-1])/(w.x[k+1]-w.x[k-1])), w.o.Stations[k-1].Name, w.o.Stations[k+1].Name)}
+		Text: fmt.Sprintf("the lines are fair if station %s lies about %.0f per cent of the way from station %s to station %s, or else all of them have a knuckle there", w.o.Stations[k].Name,
+			100*(t.x[k]-w.x[k-1])/(w.x[k+1]-w.x[k-1]), w.o.Stations[k-1].Name, w.o.Stations[k+1].Name)}
 	if at := w.o.Stations[k].At; at.OK() {
 		t.found.Cell = at.Cell
 		t.o.Stations[k].At.Value = measure.Inches(t.x[k]).Round(measure.Inch / 2)

@@ -188,8 +188,8 @@ func TestSeamsAgainstFormulas(t *testing.T) {
 		{"full body", fullBody(), 12, 13, 0.5, 0},
 		{"easy bilge", easyBilge(), 8, 13, 0.5, 0},
 		// Where a section bends two ways in the breadth of a few planks the eighths
-		// themselves hide more: this one misses the half degree and is held to what was
-		// measured.
+		// themselves hide more (TestEighthsHideADegree): this one misses the half degree
+		// and is held to what was measured.
 		{"hollow garboard", hollowGarboard(), 10, 13, 0.58, 32},
 	} {
 		ref := newReference(c.h, c.n)

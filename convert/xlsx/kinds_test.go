@@ -4,6 +4,7 @@ import (
 	"archive/zip"
 	"bytes"
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -34,6 +35,10 @@ func TestOtherKindsAreNamed(t *testing.T) {
 	old := func(entry string) []byte {
 		return append(append(bytes.Clone(oldHeader), make([]byte, 508)...), wide(entry)...)
 	}
+	many := []string{"[Content_Types].xml", "_rels/.rels"}
+	for i := range mostParts {
+		many = append(many, fmt.Sprint("xl/worksheets/sheet", i, ".xml"))
+	}
 	for _, c := range []struct {
 		data        []byte
 		cause, hint string
@@ -47,6 +52,7 @@ func TestOtherKindsAreNamed(t *testing.T) {
 		{archiveOf(t, "Index/Document.iwa"), "another spreadsheet program", "export it as .xlsx"},
 		{archiveOf(t, "[Content_Types].xml", "_rels/.rels", "word/document.xml"), "a document of words", "copy its tables"},
 		{archiveOf(t, "photo.jpg", "offsets.xlsx"), "an archive and not a workbook", "name the workbook inside it"},
+		{archiveOf(t, many...), "more parts than any workbook", "as a new workbook"},
 		{sample(t)[:4000], "cut short or damaged", "repair it"},
 	} {
 		if !IsWorkbook(c.data) {

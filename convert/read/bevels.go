@@ -192,9 +192,9 @@ func edgeIn(words string) bevel.Edge {
 	upper, lower := false, false
 	for _, w := range tokens(words) {
 		switch w {
-		case "upper", "top", "u":
+		case "upper", "top", "upr", "u":
 			upper = true
-		case "lower", "bottom", "l":
+		case "lower", "bottom", "bot", "btm", "lwr", "l":
 			lower = true
 		}
 	}

@@ -38,7 +38,7 @@ func (r *reader) longOffsets(t *records) {
 	case up && (named || buttock):
 		value = "heights"
 	}
-	fields := []string{value, "waterline", "buttock"}
+	fields := []string{value, "waterline", "buttock", "position"}
 	if up && value != "heights" {
 		fields = append(fields, "heights")
 	}
@@ -58,6 +58,7 @@ func (r *reader) longOffsets(t *records) {
 		if !slices.ContainsFunc(stations, func(s hull.Station) bool { return s.Name == station }) {
 			stations = append(stations, hull.Station{Name: station, Cell: t.page.cell(row, t.cols["station"]), Transom: r.words.heading(station) == "transom"})
 		}
+		r.placeIn(t, row, cols, station)
 		for _, e := range r.entries(t, row, value, cols, &line) {
 			e.station = station
 			all = append(all, e)
@@ -72,6 +73,13 @@ func (r *reader) longOffsets(t *records) {
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
 	r.tables = append(r.tables, table)
 	r.keep(o, func(hull.Line) []string { return t.caption })
+}
+
+// placeIn keeps where a station lies, where a long list of offsets says it too.
+func (r *reader) placeIn(t *records, row int, cols map[string]column, station string) {
+	if _, ok := t.cols["position"]; ok {
+		r.place(station, r.length(t, row, "position", cols, "position of station "+station))
+	}
 }
 
 // entries is the figures that one row of a long list gives.

@@ -20,7 +20,7 @@ type sectionPoint struct {
 // longPairs reads sections kept as a list: station, half-breadth, height.
 func (r *reader) longPairs(t *records) {
 	table := t.found("offsets")
-	cols := r.lengths(t, &table, "breadths", "heights")
+	cols := r.lengths(t, &table, "breadths", "heights", "position")
 	o := hull.Offsets{Form: cols["breadths"].form, Cell: t.page.cell(t.head, t.left)}
 	o.Surface = r.surfaceOf(t.caption, t.page, o.Cell)
 	var points []sectionPoint
@@ -34,6 +34,7 @@ func (r *reader) longPairs(t *records) {
 		if !slices.ContainsFunc(o.Stations, func(s hull.Station) bool { return s.Name == station }) {
 			o.Stations = append(o.Stations, hull.Station{Name: station, Cell: t.page.cell(row, t.cols["station"]), Transom: r.words.heading(station) == "transom"})
 		}
+		r.placeIn(t, row, cols, station)
 		points = append(points, sectionPoint{station,
 			r.length(t, row, "breadths", cols, "half-breadth at station "+station),
 			r.length(t, row, "heights", cols, "height at station "+station)})

@@ -29,7 +29,7 @@ func recordTables() []recordTable {
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "piece"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},
 		{name: "pieces", fields: []string{"piece", "species", "thickness", "width", "length", "count", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "price", "footprice", "runfoot", "runmetre", "source", "bad", "badfrom", "badto", "delivered"}, names: []string{"piece"}, titled: []string{"pieces"}, read: (*reader).pieces},
-		{name: "offsets", long: true, fields: []string{"station", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
+		{name: "offsets", long: true, fields: []string{"station", "position", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
 			need: []string{"station"}, either: [][]string{{"line", "waterline", "buttock", "heights"}, {"value", "breadths", "heights"}}, least: 3, never: []string{"strake", "bevels", "girths"}, titled: []string{"offsets"}, read: (*reader).longOffsets},
 		{name: "bevels", fields: []string{"strake", "edge", "side", "skin", "station", "bevels", "note"},
 			need: []string{"strake", "station", "bevels"}, least: 3, never: []string{"girths"}, read: (*reader).longBevels},

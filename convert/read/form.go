@@ -189,6 +189,14 @@ func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) d
 	return d
 }
 
+// torn takes figures of two parts for what is in doubt, where the words over them
+// name inches and parts of an inch that are no eighths behind feet.
+func (d *decision) torn(e evidence, two bool) {
+	if two && e.twoParts > 0 && d.form.Notation == measure.FeetInchesFractions {
+		d.doubted, d.form.Notation = true, measure.Decimal
+	}
+}
+
 // notation settles how the texts are written: as most of them are.
 func (d *decision) notation(e evidence, said measure.Form, coarse bool) {
 	best, most := measure.NoNotation, 0
@@ -200,8 +208,9 @@ func (d *decision) notation(e evidence, said measure.Form, coarse bool) {
 	if best == measure.FeetInchesFractions && e.old && e.texts[measure.OldPrint] == most {
 		best = measure.OldPrint // 0-04 is 4/8: nobody writes feet and inches so
 	}
-	// A width of 6-10 is as soon of six inches to ten.
-	if best == measure.FeetInchesFractions && e.twoParts > 0 && (!e.proved || !coarse) && said.Notation == measure.NoNotation && said.Unit != measure.InFeet {
+	// A width of 6-10 is as soon of six inches to ten, and 18-8 under inches of
+	// sixteenths.
+	if best == measure.FeetInchesFractions && e.twoParts > 0 && (!e.proved || !coarse || said.Unit != measure.NoUnit) && said.Notation == measure.NoNotation && said.Unit != measure.InFeet {
 		d.doubted, d.form.Notation = true, measure.Decimal
 		return
 	}

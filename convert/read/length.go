@@ -105,7 +105,7 @@ func (r *reader) tableRead() {
 	r.twoWays = nil
 	if n := len(r.doubted); n > 0 {
 		r.add(finding.Finding{Kind: LengthTwoWays, Cell: r.doubted[0], Also: r.doubted[1:],
-			Text: fmt.Sprintf("%s of two parts may be feet and inches, or inches and eighths: nothing says which", plural(n, "figure", "figures"))})
+			Text: fmt.Sprintf("%s of two parts may be feet and inches, or inches and eighths or sixteenths: nothing says which", plural(n, "figure", "figures"))})
 		r.doubted = nil
 	}
 	if n := len(r.between); n > 0 {

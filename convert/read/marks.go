@@ -23,9 +23,9 @@ var (
 // widths, the builder's marks of the seams, or girths measured to edges hung.
 func (r *reader) marks(t *stationTable) {
 	words := strings.ToLower(measure.Fold(strings.Join(append(t.ownWords(), t.caption...), "\n")))
-	said, _ := r.formOf(t.page, t.ownWords(), t.caption)
+	said, two := r.formOf(t.page, t.ownWords(), t.caption)
 	if f, ok := r.guideForm(t.page, t); ok {
-		said = f
+		said, two = f, false
 	}
 	_, cols, _ := quietly(r, func() ([]hull.Station, []int, []name) { return r.stationsOf(t, measure.Form{}) })
 	var cells []sheet.Cell
@@ -34,7 +34,9 @@ func (r *reader) marks(t *stationTable) {
 		line := t.cells(row, cols)
 		rows, cells = append(rows, line), append(cells, line...)
 	}
-	d := decide(weigh(cells), said, r.bare, false)
+	e := weigh(cells)
+	d := decide(e, said, r.bare, false)
+	d.torn(e, two)
 	corner := t.place(t.head, t.labelAt())
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: corner, Text: fmt.Sprintf("the %s by station are numbers without a unit", t.kind)})

@@ -153,7 +153,7 @@ func (r *reader) offsets(t *stationTable) {
 	if said == (measure.Form{}) && !two && t.ofMaxima(sums, lines, cols) {
 		said = measure.Form{Unit: measure.Fractions}
 	}
-	parts := r.partsOf(t, lines, cols, said, isForced)
+	parts := r.partsOf(t, lines, cols, said, two, isForced)
 	main := parts[0]
 	for _, p := range parts {
 		if len(p.rows) > len(main.rows) {
@@ -249,7 +249,7 @@ func given(lines []hull.Line) []measure.Length {
 
 // partsOf groups the lines by what their own labels and titles say of their
 // unit, and settles how each group is written.
-func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said measure.Form, forced bool) []part {
+func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said measure.Form, two, forced bool) []part {
 	var parts []part
 	for i := range lines {
 		l := &lines[i]
@@ -275,7 +275,9 @@ func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said me
 			cells = append(cells, line...)
 		}
 		r.dayCounts(t, p.rows, cols, cells)
-		p.dec = decide(weigh(cells), p.said, r.bare, true)
+		e := weigh(cells)
+		p.dec = decide(e, p.said, r.bare, true)
+		p.dec.torn(e, two)
 		p.dec.dates = datesOf(rows, p.dec.form)
 		var places []source.Cell
 		for _, row := range p.rows {

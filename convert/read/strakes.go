@@ -46,7 +46,10 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		}
 		cells, _ := t.column(f)
 		e := weigh(cells)
-		all[f] = column{decide(e, own, bare, f != "thickness" && f != "width"), e.decimal}
+		d := decide(e, own, bare, f != "thickness" && f != "width")
+		_, _, open := says(t.heads[t.cols[f]])
+		d.torn(e, open || two && own == said)
+		all[f] = column{d, e.decimal}
 	}
 	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {portLength, starboardLength}, {starboardLength, portLength}, {"badfrom", "length"}, {"badto", "length"}} {
 		c, ok := all[pair[0]]

@@ -33,9 +33,9 @@ var quantity = regexp.MustCompile(`\d[\d.,/ -]*(mm|cm|m|ins?|inch(es)?|ft|feet|f
 // 1 in. to the foot.
 var scale = regexp.MustCompile(`\bscale\b[^(\[]*|\bto the (foot|inch)\b`)
 
-// inchesEighths is figures said to be inches and eighths, which have no way of
-// writing of their own.
-var inchesEighths = regexp.MustCompile(`\b(in|ins|inch|inches)\b[ .,&/-]+(and )?(8ths?|eighths?|1/8s?)\b`)
+// inchesParts is figures said to be inches and eighths, or sixteenths, which have no
+// way of writing of their own.
+var inchesParts = regexp.MustCompile(`\b(in|ins|inch|inches)\b[ .,&/-]+(and )?(8ths?|eighths?|1/8s?|16ths?|sixteenths?|1/16s?|32nds?|1/32s?|quarters|1/4s?)\b`)
 
 var feetWords = regexp.MustCompile(`\b(f|ft|feet|foot)\b`)
 
@@ -44,7 +44,7 @@ var feetWords = regexp.MustCompile(`\b(f|ft|feet|foot)\b`)
 func says(text string) (form measure.Form, ok, open bool) {
 	t := strings.ToLower(measure.Fold(text))
 	t = scale.ReplaceAllString(t, " ")
-	if inchesEighths.MatchString(t) && !feetWords.MatchString(t) {
+	if inchesParts.MatchString(t) && !feetWords.MatchString(t) {
 		return measure.Form{}, false, true // 10.4 or 10-4 may then be 10 4/8
 	}
 	for quantity.MatchString(t) {

@@ -135,6 +135,16 @@ func TestMirror(t *testing.T) {
 		for k := range a.Stations {
 			near(t, f.name+" girth", b.Stations[n-1-k].Girth.Inches(), a.Stations[k].Girth.Inches(), 1e-4)
 		}
+		square := map[string]float64{}
+		for _, x := range b.Board {
+			square[fmt.Sprint(x.Role, x.Line, n-1-x.Place)] = float64(x.Square)
+		}
+		for _, x := range a.Board { // the other face may stand on the line
+			other, ok := square[fmt.Sprint(x.Role, x.Line, x.Place)]
+			if !ok || math.Abs(math.Abs(other)-math.Abs(float64(x.Square))) > 1e-3 {
+				t.Errorf("%s: %s at station %s is bevelled %v, from the other end %v", f.name, x.Line, x.Station, x.Square, other)
+			}
+		}
 		for i := range a.Lines {
 			near(t, f.name+" "+a.Lines[i].Name, b.Lines[i].Length.Inches(), a.Lines[i].Length.Inches(), 1e-3)
 		}

@@ -19,11 +19,12 @@ type endLine struct {
 	real, whole interp.FritschButland
 }
 
-// The stem ends and the keel begins where the profile rises less than this going
-// out from the station: our choice, a keel's steepest drag. With the heel higher up
-// the seams in equal shares turn suddenly there: of fifteen hulls by formula they lie
-// as much as 2.1 in off a batten at 15 degrees and .9 at five.
-const heel = 5 * math.Pi / 180
+// The stem ends and the keel begins where the profile rises less than this from one
+// station out to the next: our choice, more than a keel's drag or rocker, along which
+// the garboard follows the rabbet. With the heel higher up the seams in equal shares
+// turn suddenly there: of fifteen hulls by formula they lie as much as 2.1 in off a
+// batten at 15 degrees, 1.2 at eight, .9 at five.
+const heel = 8 * math.Pi / 180
 
 // An end is closed, on the middle line, where its breadth is less than this share
 // of the hull's: our choice, half the siding of a stem.

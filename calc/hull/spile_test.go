@@ -217,6 +217,19 @@ func TestDevelopHoopOnACone(t *testing.T) {
 	}
 }
 
+// TestTwist turns a strake 5 in wide and 120 in long half a radian about its lower
+// edge, which is straight: outward going aft, and inward.
+func TestTwist(t *testing.T) {
+	for _, turn := range []float64{0.5, -0.5} {
+		upper := formulaCurve(40, func(u float64) point {
+			s, c := math.Sincos(turn * u)
+			return point{120 * u, 5 * s, 5 * c}
+		})
+		lower := formulaCurve(40, func(u float64) point { return point{x: 120 * u} })
+		near(t, "twist", twist(evenRungs(upper, lower, 120)), turn, 1e-4*5)
+	}
+}
+
 // evenRungs pairs two edges by equal parts of the whole.
 func evenRungs(upper, lower *curve, n int) []rung {
 	var all []rung

@@ -320,30 +320,6 @@ func TestShutter(t *testing.T) {
 	}
 }
 
-// TestFlattens says that as a hull flattens all its bevels go to nothing.
-func TestFlattens(t *testing.T) {
-	last := math.Inf(1)
-	for _, flat := range []float64{1, 0.3, 0.1, 0.03} {
-		h := fullBody()
-		half := h.half
-		h.half = func(x, z float64) float64 { return flat * half(x, z) }
-		s, _ := Work(tabled(h, 13, measure.Nanometre), []Strake{{Name: "P", Skin: Planks, Count: source.Is(8)}}, DefaultRules())
-		most := 0.0
-		for _, seam := range s.Linings[0].Seams {
-			for _, p := range seam.Points {
-				most = max(most, math.Abs(float64(p.Bevel)))
-			}
-		}
-		if most > last*0.6 {
-			t.Errorf("flattened to %v the bevels are up to %.2f, before %.2f", flat, most, last)
-		}
-		last = most
-	}
-	if last > 2 {
-		t.Errorf("bevels of up to %.2f on a flat hull", last)
-	}
-}
-
 // BenchmarkSpile is the cost of laying out every strake of a hull.
 func BenchmarkSpile(b *testing.B) {
 	for _, n := range [][2]int{{30, 30}, {30, 60}, {60, 60}} {

@@ -156,14 +156,15 @@ var quotedPart = regexp.MustCompile(`"([^"]+)"|\\(["'])`)
 // decision is the form of a table, why, and whether the unit of its bare numbers
 // is still open.
 type decision struct {
-	form    measure.Form
-	why     []string
-	open    bool
-	parted  bool   // its feet and inches are parted by hyphens
-	bared   bool   // its inches after feet have no nought before them
-	dates   dated  // how its dates are read
-	doubted bool   // its figures of two parts may be feet and inches, or inches and eighths
-	against string // what its heading says and its figures do not bear out
+	form     measure.Form
+	why      []string
+	open     bool
+	parted   bool   // its feet and inches are parted by hyphens
+	bared    bool   // its inches after feet have no nought before them
+	dates    dated  // how its dates are read
+	unmarked bool   // some of its figures show no unit of their own
+	doubted  bool   // its figures of two parts may be feet and inches, or inches and eighths
+	against  string // what its heading says and its figures do not bear out
 }
 
 // decide is the form of a table or a column, from what it says of itself and
@@ -171,7 +172,7 @@ type decision struct {
 // that Settings give a bare number, coarse the quantity that is written in feet
 // as soon as in inches.
 func decide(e evidence, said measure.Form, fallback measure.Unit, coarse bool) decision {
-	d := decision{form: said, parted: e.parted, bared: e.single > e.noughts}
+	d := decision{form: said, unmarked: e.numbers > 0 || e.texts[measure.Decimal] > e.marked || e.texts[measure.InchesFractions] > e.marked, parted: e.parted, bared: e.single > e.noughts}
 	d.form.DecimalComma = e.comma && !e.point
 	switch {
 	case said.Unit != measure.NoUnit:

@@ -15,6 +15,7 @@ import (
 // readGrid reads one table of lines by stations as what it is, and ticks it off.
 func (r *reader) readGrid(t *stationTable) {
 	t.tables++
+	r.fine(t)
 	r.dittos(t)
 	r.merged(t)
 	switch t.kind {
@@ -163,7 +164,7 @@ func (r *reader) offsets(t *stationTable) {
 	table := t.found("offsets", main.dec)
 	table.Mixed = len(parts) > 1
 	o := hull.Offsets{Form: main.dec.form, Cell: t.place(t.head, t.labelAt())}
-	open := main.dec.open || two && main.dec.form.Unit == measure.NoUnit && main.dec.form.Notation >= measure.InchesFractions
+	open := main.dec.open || two && main.dec.unmarked && main.dec.form.Unit == measure.NoUnit && main.dec.form.Notation >= measure.InchesFractions
 	if open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: o.Cell, Text: "the offsets are numbers without a unit: nothing is measured from them"})
 		o.Form.Unit = measure.Fractions

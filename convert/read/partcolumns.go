@@ -31,6 +31,15 @@ func partOf(c sheet.Cell) int {
 	return -1
 }
 
+// finer says that a cell heads a column of parts smaller than eighths.
+func finer(c sheet.Cell) bool {
+	switch strings.Trim(strings.ToLower(measure.Fold(c.Text)), " .()") {
+	case "16ths", "16th", "16", "1/16", "1/16s", "1/16ths", "sixteenths", "32nds", "1/32", "1/32s":
+		return c.Kind == sheet.Text
+	}
+	return false
+}
+
 // parted makes one length of the feet, inches and eighths that stand in a column
 // each, at the column of the feet. Their heading goes there too.
 func (p *page) parted() {
@@ -52,6 +61,8 @@ func (p *page) parted() {
 			n := 2
 			if partOf(p.raw(row, col+2)) == 2 {
 				n = 3
+			} else if finer(p.raw(row, col+2)) {
+				continue // sixteenths, which are asked
 			}
 			if size == 0 || size == n {
 				starts, size = append(starts, col), n

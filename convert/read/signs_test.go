@@ -30,3 +30,12 @@ func TestSignsApart(t *testing.T) {
 		t.Errorf("hyphens behind figures: %v", r.codes(finding.Note))
 	}
 }
+
+// Columns of feet, inches and sixteenths are not joined as if the last were not
+// there.
+func TestSixteenthsInColumns(t *testing.T) {
+	r := read(t, bookOf(sheetOf("Lines", "Half-breadths\n|1|||2|||3|||4||\nStation|ft|in|16ths|ft|in|16ths|ft|in|16ths|ft|in|16ths\nDeck|1|2|3|1|6|0|1|7|2|1|5|1\nWL 6 in.|1|1|3|1|5|0|1|5|2|1|4|1")), Options{})
+	if len(r.job.Offsets) > 0 || len(r.codes(finding.Note)) == 0 {
+		t.Errorf("%v, %v", r.job.Offsets, r.codes(finding.Note))
+	}
+}

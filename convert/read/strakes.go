@@ -44,6 +44,7 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 				own = form
 			}
 		}
+		r.fineColumn(t, f)
 		cells, _ := t.column(f)
 		e := weigh(cells)
 		d := decide(e, own, bare, f != "thickness" && f != "width")

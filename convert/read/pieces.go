@@ -78,8 +78,9 @@ func (r *reader) columnsSay(t *records) (boards, pieces bool) {
 		for _, m := range []string{"price", "footprice", "runfoot", "runmetre", "source", "bad", "badfrom", "badto", "delivered"} {
 			boards = boards || t.cols[m] == col
 		}
-		boards = boards || holdsAny(t.heads[col], "board", "boards", "stock", "hand", "rough", "nominal")
-		pieces = pieces || holdsAny(t.heads[col], "piece", "part", "finished", "net")
+		// A title just over the headings is taken for their first row.
+		boards = boards || r.words.has(t.heads[col], "rack") || holdsAny(t.heads[col], "board", "boards", "stock", "hand", "rough", "nominal")
+		pieces = pieces || r.words.has(t.heads[col], "pieces") || holdsAny(t.heads[col], "piece", "part", "finished", "net")
 	}
 	return boards, pieces
 }

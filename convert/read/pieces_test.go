@@ -56,6 +56,7 @@ func TestPiecesBoardsOrStrakes(t *testing.T) {
 		{"sheet1", "Mark,Count,Species,Rough thickness (in),Width (in),Length\n" + rows, "rack"},
 		{"sheet1", "Mark,Count,Species,Thickness (in),Width (in),Length,Price\n" + strings.ReplaceAll(rows, "\n", ",30\n"), "rack"},
 		{"sheet1", "Mark,Count,Species,Thickness (in),Width (in),Length,Delivered\n" + strings.ReplaceAll(rows, "\n", ",1\n"), "rack"},
+		{"sheet1", "Pieces to cut,,,for hull 31,,\nMark" + sizes, "pieces"},
 		{"sheet1", "Parts list\nSpecies,Count,Thickness (in),Width (in),Length\nlarch,2,1,5,12-0-0\nlarch,1,1,5,14-0-0\n", "pieces"},
 	} {
 		if got := listed(t, c.sheet, c.text); got != c.want {

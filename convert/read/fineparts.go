@@ -65,7 +65,8 @@ func fineText(c sheet.Cell, parts int, feet bool) (sheet.Cell, bool) {
 // fine writes the figures of a table with the marks that its words say they have.
 func (r *reader) fine(t *stationTable) {
 	remarks, titles := t.sheetWords()
-	parts, feet := fineWords(slices.Concat(t.wordsAbout(), remarks, titles))
+	all := slices.DeleteFunc(append(remarks, titles...), func(w string) bool { return !ofAll(w) })
+	parts, feet := fineWords(append(t.wordsAbout(), all...))
 	if parts == 0 || t.kind == "bevels" {
 		return
 	}

@@ -44,6 +44,11 @@ func checkFairness(o Offsets, r Rules) Report {
 		c.withdrawn[f.Spot] = true
 	}
 	e := Report{Scale: c.judged.Scale, Found: slices.Concat(found, c.endings(), c.unfair()), Doubts: slices.Concat(c.impossible(), c.jumps(), c.valleys())}
+	for _, d := range c.repeats() {
+		if !e.doubted(fair.Spot{Row: d.Line, At: d.Station}) && !e.doubted(d.Or[0]) {
+			e.Doubts = append(e.Doubts, d)
+		}
+	}
 	for i := range e.Doubts {
 		d := &e.Doubts[i]
 		e.Found = append(e.Found, d.Finding(c.o))
@@ -57,6 +62,11 @@ func checkFairness(o Offsets, r Rules) Report {
 		e.Lines[c.lines[i]] = l
 	}
 	return e
+}
+
+// doubted says that a figure is doubted already.
+func (e Report) doubted(s fair.Spot) bool {
+	return slices.ContainsFunc(e.Doubts, func(d Doubt) bool { return d.Line == s.Row && d.Station == s.At })
 }
 
 // touched says that nothing is said of a station's figures: they were moved as a

@@ -108,7 +108,7 @@ func (r *Rules) Settings() []setting.Setting {
 func Kinds() []*finding.Kind {
 	checks := []*finding.Kind{
 		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationSlipped, LineSwapped,
-		OffsetGap, OffsetEnding, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
+		OffsetGap, OffsetEnding, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetRepeat, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
 		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd,
 	}
 	return append(checks, shapeKinds()...)

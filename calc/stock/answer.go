@@ -21,6 +21,7 @@ type answer struct {
 	bound money
 	whole money // bound with the joints' cost
 	plan  Plan
+	draft bool               // a plan to begin another from, whose bound nobody asks for
 	seeds [][]measure.Length // joints to begin from, by run
 	watch watch
 }
@@ -41,10 +42,10 @@ func newAnswer(h *shop, runs []lay.Run, rack []Board) *answer {
 
 // solve lays the joints of one part and cuts its pieces.
 func (a *answer) solve(p part, r Rules) {
-	bound := p.bound(0)
-	whole := bound
+	bound, sur := p.bound(0)
+	whole, wholeSur := bound, sur
 	if p.trueJoint > 0 {
-		whole = p.bound(p.trueJoint)
+		whole, wholeSur = p.bound(p.trueJoint)
 	}
 	a.bound += bound
 	a.whole += whole
@@ -76,6 +77,15 @@ func (a *answer) solve(p part, r Rules) {
 		a.alone(p)
 		return
 	}
+	if best.broken == 0 && !a.draft {
+		all, turns := p.stretches(), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
+		raised := p.apart(all, whole, best.total, p.trueJoint, wholeSur, turns)
+		a.whole += raised - whole
+		if p.trueJoint > 0 {
+			raised = p.apart(all, bound, best.spent, 0, sur, turns/4) // from the prices just found
+		}
+		a.bound += raised - bound
+	}
 	a.take(p, &best)
 }
 
@@ -86,6 +96,7 @@ func (a *answer) asMirrored(lr lay.Rules, r Rules, priced bool) {
 	runs := slices.Clone(a.runs)
 	h := build(runs, a.rack, lr, r, priced)
 	both := newAnswer(h, runs, a.rack)
+	both.draft = true
 	for _, part := range h.parts() {
 		both.solve(part, r)
 	}
@@ -135,7 +146,7 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 
 // looks is how many steps of the grid may be looked at for each try of eight
 // timbers: where rules cannot be kept a move looks at very many.
-const looks = 100_000
+const looks = 130_000
 
 // effort is how many moves and starts a part gets. One of few timbers gets more,
 // as each takes little; one of very many, or of very many kinds of board, gets

@@ -1,5 +1,7 @@
 package stock
 
+import "slices"
+
 // fair is the least that a piece of a length can add to the bill: a whole stick
 // where nothing else would fit beside it, else its share of one. The prices of
 // the pieces of any stick then never come to more than the stick, so that the
@@ -31,12 +33,13 @@ func (y *yard) share(c *class, st *stick, l int64) money {
 // rules between strakes left out: for every strake the cheapest chain of pieces
 // at their fair prices. What is counted on the rack is reckoned with as if more
 // could be had for so much more a board: every such surcharge gives a bound that
-// holds, and the highest found is taken.
-func (y *yard) bound(each money) money {
+// holds, and the highest found is taken, with its surcharges.
+func (y *yard) bound(each money) (best money, highest []money) {
 	s := newSearch(y)
 	best, sur := s.rough(each)
+	highest = slices.Clone(sur)
 	if sur == nil {
-		return best
+		return best, make([]money, len(y.counts))
 	}
 	// Towards the highest: a kind asked for more often than it is there gets
 	// dearer, one that stays gets cheaper.
@@ -46,10 +49,10 @@ func (y *yard) bound(each money) money {
 		if at > best+best/level {
 			idle = 0
 		} else if idle++; idle == rest {
-			return max(best, at)
+			return best, highest
 		}
 		if at > best {
-			best = at
+			best, highest = at, slices.Clone(sur)
 		} else {
 			reach *= 0.8
 		}
@@ -65,7 +68,7 @@ func (y *yard) bound(each money) money {
 			sur[k] = max(0, sur[k]+money(step*over[k]))
 		}
 	}
-	return best
+	return best, highest
 }
 
 // climbs is how often the surcharges are bettered at most; they rest after so
@@ -114,22 +117,14 @@ func (s *search) rough(each money) (best money, sur []money) {
 // boundAt is the bound with counted boards dearer by so much each, and, where
 // asked, how many more boards of each kind the chains would take than there are.
 func (s *search) boundAt(each money, sur []money, usage bool) (total money, over []float64) {
-	y := *s.yard
-	y.sticks = append([]stick{}, y.sticks...)
-	for k := range y.sticks {
-		st := &y.sticks[k]
-		z := &y.sizes[st.size]
-		if m := sur[z.kind]; m > 0 {
-			st.cost += money(float64(m) * (float64(st.cost) / float64(z.cost)))
-		}
-	}
+	y := s.yard.dearer(sur)
 	own := s.yard
 	s.yard, s.lists = &y, make([]priceList, len(y.classes))
 	defer func() { s.yard = own }()
+	total -= y.onRack(sur)
 	over = make([]float64, len(y.counts))
 	for k, n := range y.counts {
 		if n != unlimited {
-			total -= sur[k] * money(n)
 			over[k] -= float64(n)
 		}
 	}
@@ -175,6 +170,30 @@ func (s *search) boundAt(each money, sur []money, usage bool) (total money, over
 	return total, over
 }
 
+// dearer is the yard with counted boards dearer by so much each.
+func (y *yard) dearer(sur []money) yard {
+	more := *y
+	more.sticks = append([]stick{}, y.sticks...)
+	for k := range more.sticks {
+		st := &more.sticks[k]
+		z := &y.sizes[st.size]
+		if m := sur[z.kind]; m > 0 {
+			st.cost += money(float64(m) * (float64(st.cost) / float64(z.cost)))
+		}
+	}
+	return more
+}
+
+// onRack is what surcharges come to on all the boards that are counted.
+func (y *yard) onRack(sur []money) (total money) {
+	for k, n := range y.counts {
+		if n != unlimited {
+			total += sur[k] * money(n)
+		}
+	}
+	return total
+}
+
 // takes is how many boards of each kind, in fractions, the chain that alone
 // found last for a timber takes.
 func (s *search) takes(t *timber) []float64 {
@@ -207,6 +226,13 @@ func (s *search) takes(t *timber) []float64 {
 // alone is the least a timber comes to at fair prices, its own stretches kept
 // clear where that can be.
 func (s *search) alone(t *timber, each money) money {
+	clear(s.pull)
+	return s.chain(t, each)
+}
+
+// chain is alone with a price on each step besides, in s.pull; it leaves the
+// joints in s.way.
+func (s *search) chain(t *timber, each money) money {
 	c := &s.classes[t.class]
 	best := never
 	s.way = s.way[:0]
@@ -231,7 +257,6 @@ func (s *search) alone(t *timber, each money) money {
 	for _, z := range t.clear {
 		s.block(t, z.from, z.to, 0, weight)
 	}
-	clear(s.pull)
 	s.offered = s.offered[:0]
 	joint := s.joint
 	s.joint = each

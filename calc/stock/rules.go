@@ -56,7 +56,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "hardwood measure", Meaning: "yes: board feet by surface measure to the whole foot times thickness", Source: "NHLA rules, as the American Hardwood Export Council gives them", Value: setting.YesNo(&r.Hardwood)},
 		{Name: "share slanted cuts", Meaning: "yes: where two pieces follow each other from a board, one slanted cut serves the scarfs of both; no: blanks are cross-cut square, then scarfed", Source: "our choice", Value: setting.YesNo(&r.ShareCuts)},
 		{Name: "glue spread", Meaning: "glue a square foot of joint, in whatever measure it is bought by; 0: not worked out", Source: "the glue maker's: none is claimed here", Value: setting.Number(&r.Spread, "a square foot", 0, 1000)},
-		{Name: "tries", Meaning: "how long to look for a plan of less lumber: more tries take longer", Source: "our choice", Value: setting.Count(&r.Tries, 1, 10_000_000)},
+		{Name: "tries", Meaning: "how long to look for a plan of less lumber, and for the least it could be: more tries take longer", Source: "our choice", Value: setting.Count(&r.Tries, 1, 10_000_000)},
 		{Name: "longest piece", Meaning: "where there is no rack to say", Source: "our choice", Value: setting.Length(&r.Longest, 4*measure.Foot, 60*measure.Foot)},
 	}
 }

@@ -4,8 +4,9 @@ import (
 	"strakebook/calc/measure"
 )
 
-// summarize adds the plan up.
-func (a *answer) summarize(r Rules, priced bool) {
+// summarize adds the plan up. One that breaks rules may come to less than any
+// that keeps them.
+func (a *answer) summarize(r Rules, priced, broken bool) {
 	p := &a.plan
 	s := &p.Summary
 	s.Bound, s.TotalBound = a.bound.value(), a.whole.value()
@@ -35,7 +36,10 @@ func (a *answer) summarize(r Rules, priced bool) {
 		s.WasteOfBought = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.BoardFeet)
 		s.WasteOnNet = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.NetFeet)
 	}
-	if s.Unserved > 0 || left || len(p.Cuts) == 0 {
+	switch {
+	case s.Unserved > 0 || left || len(p.Cuts) == 0:
 		s.Bound, s.TotalBound = 0, 0
+	case broken:
+		s.Bound, s.TotalBound = min(s.Bound, s.Spent), min(s.TotalBound, s.Total)
 	}
 }

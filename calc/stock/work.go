@@ -35,14 +35,15 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 		a.solve(part, r)
 	}
 	found = append(found, a.unlaid(lr)...)
-	found = append(found, lay.Check(out, lr)...)
+	broken := lay.Check(out, lr)
+	found = append(found, broken...)
 	found = append(found, lay.CheckRows(out, a.longest(), lr)...)
 	a.cut(r, priced)
 	found = append(found, a.unserved(r.Units)...)
 	a.stays()
 	a.skins(r)
 	a.plan.Order = order(a.plan.Cuts, rack, r)
-	a.summarize(r, priced)
+	a.summarize(r, priced, len(broken) > 0)
 	return out, a.plan, found
 }
 

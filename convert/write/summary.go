@@ -43,7 +43,7 @@ func Lines(in Input) [][2]string {
 	if s.Boards > 0 {
 		add("Boards", "%d, %.0f board feet; %.1f per cent of it waste (%.1f per cent on the net)", s.Boards, float64(s.BoardFeet), s.WasteOfBought, s.WasteOnNet)
 		if s.Bound > 0 {
-			add("Least possible", "the lumber is within %.1f per cent of the least it could be, joints placed freely", 100*(s.Spent-s.Bound)/s.Bound)
+			add("Least possible", "the lumber is within %.1f per cent of the least it could be", 100*(s.Spent-s.Bound)/s.Bound)
 		}
 		for _, l := range in.Result.Plan.Longer {
 			add("A longer length", "%s", longer(in, l))

@@ -76,6 +76,12 @@ func (t *stationTable) wordsOver(l hull.Line) []string {
 	return append(all, t.caption...)
 }
 
+// otherSide says that two tables are of the two sides.
+func (r *reader) otherSide(a, b hull.Offsets) bool {
+	p, q := r.sides[a.Cell], r.sides[b.Cell]
+	return p != q && p != hull.BothSides && q != hull.BothSides
+}
+
 // inBookOrder puts the tables of offsets in the order in which they stand in the
 // books: the hull is drawn from the first.
 func (r *reader) inBookOrder() {
@@ -95,8 +101,8 @@ func (r *reader) left() {
 		}
 		first := r.job.Offsets[0]
 		text := fmt.Sprintf("the offsets here are no part of those at %s, which the hull is drawn from", first.Cell)
-		if a, b := r.sides[first.Cell], r.sides[o.Cell]; a != b && a != hull.BothSides && b != hull.BothSides {
-			text = fmt.Sprintf("the offsets here are of the %s side: the hull is drawn from those of the %s side at %s, both sides alike", b, a, first.Cell)
+		if r.otherSide(first, o) {
+			text = fmt.Sprintf("the offsets here are of the %s side: the hull is drawn from those of the %s side at %s, both sides alike", r.sides[o.Cell], r.sides[first.Cell], first.Cell)
 		}
 		r.add(finding.Finding{Kind: OffsetsLeft, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: text})
 	}

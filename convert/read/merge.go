@@ -17,7 +17,7 @@ import (
 func (r *reader) twice() {
 	kept := r.job.Offsets[:0:0]
 	for i, o := range r.job.Offsets {
-		if k, apart := r.like(kept, o); k >= 0 {
+		if k, apart := r.like(kept, o); k >= 0 && (len(apart) == 0 || !r.otherSide(kept[k], o)) {
 			first := kept[k]
 			f := finding.Finding{Kind: TableTwice, Cell: o.Cell, Also: []source.Cell{first.Cell},
 				Text: fmt.Sprintf("the offsets here hold the same figures as those at %s", first.Cell)}
@@ -141,7 +141,7 @@ func (r *reader) join() {
 // parts says that two tables of offsets are parts of one, and not of the two
 // sides.
 func (r *reader) parts(a, b hull.Offsets) bool {
-	if p, q := r.sides[a.Cell], r.sides[b.Cell]; p != q && p != hull.BothSides && q != hull.BothSides {
+	if r.otherSide(a, b) {
 		return false
 	}
 	more, fewer := a.Stations, b.Stations

@@ -53,6 +53,10 @@ func checkFairness(o Offsets, r Rules) Report {
 		d := &e.Doubts[i]
 		e.Found = append(e.Found, d.Finding(c.o))
 		d.Line = c.lines[d.Line]
+		d.Or = slices.Clone(d.Or)
+		for n := range d.Or {
+			d.Or[n].Row = c.lines[d.Or[n].Row]
+		}
 	}
 	e.Lines = make([]LineReport, len(o.Lines))
 	for i, l := range c.reports() {

@@ -83,8 +83,7 @@ func (r *reader) fine(t *stationTable) {
 }
 
 // fineColumn does the same for a column of a list.
-func (r *reader) fineColumn(t *records, field string) {
-	col := t.cols[field]
+func (r *reader) fineColumn(t *records, col int) {
 	parts, feet := fineWords(append([]string{t.heads[col]}, t.caption...))
 	if parts == 0 {
 		return

@@ -97,7 +97,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			}
 			t.cols, t.heads, t.said, t.names, t.left, common, size = map[string]int{}, map[int]string{}, map[string]measure.Form{}, nil, 0, nil, 0
 		}
-		if last > 0 && col > last+1 && len(t.cols) >= kind.least && t.complete() && (kind.long || r.words.of(p.spread(bottom, col)) == "") {
+		if last > 0 && col > last+1 && len(t.cols) >= kind.least && t.complete() && (kind.long || r.beside(t, p.spread(bottom, col))) {
 			break // what stands beside it
 		}
 		last = col
@@ -248,17 +248,29 @@ func (r *reader) headColumns(p *page, top, bottom int) []int {
 		if row > p.rows {
 			break
 		}
-		all = append(all, p.filled[0][row]...)
+		for _, col := range p.filled[0][row] {
+			if !p.used[[2]int{row, col}] { // those of a table beside, read before
+				all = append(all, col)
+			}
+		}
 	}
 	if top < bottom {
 		for at, over := range p.covered {
-			if over[0] >= top && at[0] <= bottom && at[0] >= top && at[1] != over[1] {
+			if over[0] >= top && at[0] <= bottom && at[0] >= top && at[1] != over[1] && !p.used[over] {
 				all = append(all, at[1])
 			}
 		}
 	}
 	slices.Sort(all)
 	return slices.Compact(all)
+}
+
+// beside says that what follows a blank column is no heading of a table: its
+// kind has none such, or it has it already.
+func (r *reader) beside(t *records, c sheet.Cell) bool {
+	m := r.words.of(c)
+	_, twice := t.cols[m]
+	return m == "" || twice || slices.Contains(t.kind.never, m)
 }
 
 // complete says that a table has the columns its kind must have.

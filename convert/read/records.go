@@ -77,12 +77,14 @@ func (r *reader) lists(p *page, kinds []recordTable) {
 		if len(p.filled[0][row]) < 2 {
 			continue
 		}
-		t := r.listAt(p, row, kinds)
-		if t == nil {
-			continue
+		next := row
+		for t := r.listAt(p, row, kinds); t != nil; t = r.listAt(p, row, kinds) { // and those beside it
+			r.list(t)
+			if next == row || t.last() < next {
+				next = t.last()
+			}
 		}
-		r.list(t)
-		row = t.last()
+		row = next
 	}
 }
 

@@ -44,7 +44,7 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 				own = form
 			}
 		}
-		r.fineColumn(t, f)
+		r.fineColumn(t, t.cols[f])
 		cells, _ := t.column(f)
 		e := weigh(cells)
 		d := decide(e, own, bare, f != "thickness" && f != "width")
@@ -231,6 +231,10 @@ func (r *reader) unnamed(t *records, row int, field string) {
 func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.Reading[measure.Length], []hull.Station) {
 	if len(t.names) == 0 {
 		return func(int, string) ([]source.Reading[measure.Length], []hull.Station) { return nil, nil }
+	}
+	for _, n := range t.names {
+		r.useHead(t.page, t.head, n.col)
+		r.fineColumn(t, n.col)
 	}
 	var cells []sheet.Cell
 	for _, row := range t.rows {

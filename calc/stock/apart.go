@@ -1,5 +1,7 @@
 package stock
 
+import "math"
+
 // stretches is places along the side, at even steps, from each of which no more
 // than one joint of some strakes beside each other may fall within a reach: any
 // two of them would break a rule.
@@ -46,7 +48,7 @@ func (y *yard) stretches() []stretches {
 	}
 	for i := range y.timbers {
 		low, high := y.timbers[i].start, y.timbers[i].start+y.timbers[i].length
-		reach, bay := never, y.bay > 0
+		reach, bay := int64(math.MaxInt64), y.bay > 0
 		for k := 1; k <= 3 && i+k < len(y.timbers); k++ {
 			t := &y.timbers[i+k]
 			low, high = min(low, t.start), max(high, t.start+t.length)
@@ -54,21 +56,21 @@ func (y *yard) stretches() []stretches {
 			for j := i; j < i+k && beside; j++ {
 				var n near
 				n, beside = y.nearTo(i+k, j)
-				reach, bay = min(reach, money(n.apart)), bay && n.bay
+				reach, bay = min(reach, n.apart), bay && n.bay
 			}
 			if !beside {
 				break
 			}
 			timbers := make([]int, 0, k+1)
-			own := never // two joints of one strake are never nearer than this
+			own := int64(math.MaxInt64) // two joints of one strake are never nearer than this
 			for j := i; j <= i+k; j++ {
 				c := &y.classes[y.timbers[j].class]
-				timbers, own = append(timbers, j), min(own, money(c.least-c.scarf))
+				timbers, own = append(timbers, j), min(own, c.least-c.scarf)
 			}
-			if r := int64(min(reach, own)); r > 0 {
+			if r := min(reach, own); r > 0 {
 				add(stretches{timbers: timbers, from: low - r, step: max(r/12, y.grid), reach: r}, high)
 			}
-			if bay && money(y.bay) <= own && money(y.bay) > reach {
+			if bay && y.bay <= own && y.bay > reach {
 				add(stretches{timbers: timbers, from: floor(low, y.bay) * y.bay, step: y.bay, reach: y.bay}, high)
 			}
 		}

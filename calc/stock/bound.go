@@ -239,15 +239,12 @@ func (s *search) chain(t *timber, each money) money {
 	if t.length <= c.longest {
 		best = s.fair(c, t.length, true)
 	}
-	longest := c.longest - c.scarf/2
-	if t.given || longest < s.grid || c.longest < c.scarf {
+	tab, tail, ok := s.unpriced(t, c)
+	if t.given || !ok {
 		return best
 	}
 	list := s.priceList(t.class)
-	n := min(int(longest/s.grid), t.steps) + 2
-	tab := tables{make([]money, n), make([]money, n), make([]money, n), int(t.length / s.grid)}
-	tail := t.length - int64(tab.whole)*s.grid
-	for d := range n {
+	for d := range tab.in {
 		l := int64(d) * s.grid
 		tab.in[d] = list.at(l + c.scarf)
 		tab.first[d] = list.at(l + c.scarf - c.scarf/2)

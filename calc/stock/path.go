@@ -39,10 +39,23 @@ type tables struct {
 }
 
 func (s *search) tables(t *timber, c *class, sigma float64) (tables, bool) {
-	tab := tables{whole: int(t.length / s.grid)}
+	tab, tail, ok := s.unpriced(t, c)
+	if ok {
+		s.priceTable(tab.in, c.scarf, c, sigma, false)
+		s.priceTable(tab.first, c.scarf-c.scarf/2, c, sigma, true)
+		s.priceTable(tab.last, tail+c.scarf/2, c, sigma, true)
+	}
+	return tab, ok
+}
+
+// unpriced is a timber's tables to be filled, in memory used over again, and what
+// is left of its length past the last step of the grid; not ok where no piece is
+// as long as a step or a scarf.
+func (s *search) unpriced(t *timber, c *class) (tab tables, tail int64, ok bool) {
+	tab.whole = int(t.length / s.grid)
 	longest := c.longest - c.scarf/2
 	if longest < s.grid || c.longest < c.scarf {
-		return tab, false
+		return tab, 0, false
 	}
 	n := min(int(longest/s.grid), t.steps) + 2
 	if len(s.prices) < 3*n {
@@ -53,11 +66,7 @@ func (s *search) tables(t *timber, c *class, sigma float64) (tables, bool) {
 		s.rest = make([]money, n)
 	}
 	tab.in, tab.first, tab.last = s.prices[:n], s.prices[n:2*n], s.prices[2*n:3*n]
-	tail := t.length - int64(tab.whole)*s.grid
-	s.priceTable(tab.in, c.scarf, c, sigma, false)
-	s.priceTable(tab.first, c.scarf-c.scarf/2, c, sigma, true)
-	s.priceTable(tab.last, tail+c.scarf/2, c, sigma, true)
-	return tab, true
+	return tab, t.length - int64(tab.whole)*s.grid, true
 }
 
 // cross fills s.nodes with every step that a chain of pieces reaches, each at

@@ -50,12 +50,8 @@ func (y *yard) rows() [][]int {
 
 // linked says that a timber's joints keep clear of those of the one before it.
 func (y *yard) linked(i int) bool {
-	for _, o := range y.timbers[i].near {
-		if o.of == i-1 {
-			return true
-		}
-	}
-	return false
+	_, ok := y.nearTo(i, i-1)
+	return ok
 }
 
 // spread is the farthest that the rules of neighbours look along the strake.

@@ -30,7 +30,7 @@ type Board struct {
 // whole says that a board has a size.
 func (b Board) whole() bool {
 	return b.Thickness.OK() && b.Width.OK() && b.Length.OK() &&
-		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0 && b.odd(0) == ""
+		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0 && b.odd(measure.StyleFeet) == ""
 }
 
 // odd is what of a board is beyond reason, and its figure; "" for nothing.

@@ -51,8 +51,7 @@ var (
 )
 
 // stretches is every "4-0-0 to 5-2-0" of a text, whatever words stand about them;
-// fine is false where it
-// holds none, or other figures.
+// fine is false where it holds none, or other figures.
 func stretches(text string, form measure.Form) (all []hull.Reach, fine bool) {
 	fine = true
 	for _, part := range strings.FieldsFunc(strings.ReplaceAll(strings.ReplaceAll(measure.Fold(text), ", ", ";"), " and ", ";"), func(c rune) bool { return c == ';' }) {

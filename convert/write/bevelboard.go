@@ -3,7 +3,6 @@ package write
 import (
 	"cmp"
 	"fmt"
-	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -36,21 +35,26 @@ func garboardRows(p *page, s *hull.Shape, u measure.Style) {
 		}
 		p.aside(opens(fmt.Sprintf("%s %s on the keel, %s: square to the rabbet", l.Skin, l.Garboards[0].Strake, l.Side)))
 		p.aside(text("A rabbet cut square to the plank takes a square edge: its depth into the keel, and how far above the rabbet line the bearding line lies, square to it. Where no rabbet is cut the edge is bevelled to the keel's side, + where the outside face is the wider."))
-		for _, what := range []string{"plank to keel's side", "edge on keel's side", "depth, " + unit(u), "bearding line, " + unit(u)} {
+		degrees := func(a measure.Angle) sheet.Cell { return number(float64(a.Round(0.05)), sheet.Degrees) }
+		listed := func(g hull.Garboard, l measure.Length) sheet.Cell {
+			if g.Bearding == 0 { // its thickness is not listed
+				return sheet.Cell{}
+			}
+			return small(l, u)
+		}
+		for _, what := range []struct {
+			name string
+			cell func(hull.Garboard) sheet.Cell
+		}{
+			{"plank to keel's side", func(g hull.Garboard) sheet.Cell { return degrees(g.ToKeel) }},
+			{"edge on keel's side", func(g hull.Garboard) sheet.Cell { return degrees(g.Edge) }},
+			{"depth, " + unit(u), func(g hull.Garboard) sheet.Cell { return listed(g, g.Depth) }},
+			{"bearding line, " + unit(u), func(g hull.Garboard) sheet.Cell { return listed(g, g.Bearding) }},
+		} {
 			row := make([]sheet.Cell, 2+len(s.Stations))
-			row[0], row[1] = text(string(l.Skin)+" "+l.Garboards[0].Strake), text(what)
+			row[0], row[1] = text(string(l.Skin)+" "+l.Garboards[0].Strake), text(what.name)
 			for _, g := range l.Garboards {
-				switch c := &row[2+g.Place]; {
-				case strings.HasPrefix(what, "plank"):
-					*c = number(float64(g.ToKeel.Round(0.05)), sheet.Degrees)
-				case strings.HasPrefix(what, "edge"):
-					*c = number(float64(g.Edge.Round(0.05)), sheet.Degrees)
-				case g.Bearding == 0: // its thickness is not listed
-				case strings.HasPrefix(what, "depth"):
-					*c = small(g.Depth, u)
-				default:
-					*c = small(g.Bearding, u)
-				}
+				row[2+g.Place] = what.cell(g)
 			}
 			p.line(row...)
 		}

@@ -91,9 +91,9 @@ func (in Input) drawer() *drawer {
 // stationsAt is where the stations lie, by the offsets or a list of them.
 func (in Input) stationsAt() []measure.Length {
 	var all []measure.Length
-	list := in.Job.Stations
+	list := slices.Clone(in.Job.Stations)
 	for _, o := range in.Job.Offsets {
-		list = append(list[:len(list):len(list)], o.Stations...)
+		list = append(list, o.Stations...)
 	}
 	for _, s := range list {
 		if s.At.OK() {

@@ -3,6 +3,7 @@ package xlsx
 import (
 	"archive/zip"
 	"bytes"
+	"path"
 	"regexp"
 
 	"github.com/xuri/excelize/v2"
@@ -34,6 +35,7 @@ func carry(from []byte) (*carried, error) {
 	c := &carried{noNotes: map[string]bool{}, notes: map[string]map[string]string{}}
 	for _, p := range s.sheets {
 		a.unselect(p.part)
+		a.nameFromSheet(p.part)
 		if !a.takesNotes(p.part) {
 			c.noNotes[p.name] = true
 		}
@@ -57,6 +59,16 @@ func carry(from []byte) (*carried, error) {
 }
 
 var selected = regexp.MustCompile(` tabSelected="(?:1|true)"`)
+
+// nameFromSheet names the parts that a sheet names from the top of the archive as
+// from the sheet: the library would put what it changes beside them, under a second
+// name of the same part.
+func (a *archive) nameFromSheet(part string) {
+	rels := relsOf(part)
+	if data, ok := a.parts[rels]; ok && path.Dir(path.Dir(part)) == "xl" {
+		a.parts[rels] = bytes.ReplaceAll(data, []byte(`Target="/xl/`), []byte(`Target="../`))
+	}
+}
 
 // unselect takes off that a sheet is the one in view: two sheets in view at once
 // are a group, and what is typed into one of them goes into both.

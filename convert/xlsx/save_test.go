@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -142,6 +143,46 @@ func TestNotesAreNotDoubled(t *testing.T) {
 	}
 	if shapes := string(has.parts["xl/drawings/vmlDrawing1.vml"]); strings.Count(shapes, "<v:shape ") != 2 {
 		t.Errorf("two notes have these shapes: %s", shapes)
+	}
+}
+
+// Some programs name a sheet's parts from the top of the archive: our notes are
+// taken off such a sheet and put on again, and the book is whole.
+func TestPartsNamedFromTheTop(t *testing.T) {
+	from := builders(t)
+	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	a, err := unpack("", z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rels := relsOf("xl/worksheets/sheet1.xml")
+	fromTop := bytes.ReplaceAll(a.parts[rels], []byte(`Target="../`), []byte(`Target="/xl/`))
+	ours := regexp.MustCompile(`<author>[^<]*</author>`).ReplaceAll(a.parts["xl/comments1.xml"], []byte("<author>"+author+"</author>"))
+	if bytes.Equal(fromTop, a.parts[rels]) || bytes.Equal(ours, a.parts["xl/comments1.xml"]) {
+		t.Fatalf("nothing to change in %s and %s", fromTop, ours)
+	}
+	a.parts[rels], a.parts["xl/comments1.xml"] = fromTop, ours
+	packed, err := a.pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, marks := range [][]sheet.Mark{nil, {{Sheet: "Sheet1", Row: 3, Col: 2, Style: sheet.Wrong, Note: "no figure"}}} {
+		has := saved(t, packed, marks)
+		for _, name := range has.names {
+			if strings.HasPrefix(name, "/") {
+				t.Errorf("a part is named %q", name)
+			}
+		}
+		data, err := has.pack()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := Read("again.xlsx", data); err != nil {
+			t.Error(err)
+		}
 	}
 }
 

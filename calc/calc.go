@@ -23,7 +23,7 @@ type Job struct {
 	Hung      []hull.Hung      // girths measured to edges hung
 	Gaps      []hull.Gap       // openings measured for the last planks
 	Rules     Rules
-	Decisions []Decision // on figures of the offsets; what was decided of any other cell is in place of it already
+	Decisions []Decision // on figures of the offsets, and those to let a finding stand; those of other cells are read already
 
 	TakeProposals bool // the likeliest reading is taken of every offset that one is proposed of
 }

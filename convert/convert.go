@@ -10,6 +10,7 @@ import (
 
 	"strakebook/calc"
 	"strakebook/calc/finding"
+	"strakebook/calc/hull"
 	"strakebook/calc/source"
 	"strakebook/convert/csv"
 	"strakebook/convert/read"
@@ -82,6 +83,7 @@ func (j *Job) Work() *Done {
 	job.Rules.Stock.Told = j.Told
 	result, found := calc.Work(job)
 	all := append(append(finding.List{}, j.Findings...), found...)
+	hull.Keep(all, job.Decisions)
 	all.Sort()
 	return &Done{Job: j, Result: result, Findings: all}
 }

@@ -44,10 +44,22 @@ type Finding struct {
 	Suggests string // what the neighbours say, "" where nothing is suggested
 	Do       string // what to do here, where Kind.Remedy is too general
 	Also     []source.Cell
+	Decision string // the builder's word on it that holds, as it stands on the Warnings sheet
 }
 
 // ToDo is the remedy to show: the finding's own, else its kind's.
 func (f Finding) ToDo() string { return cmp.Or(f.Do, f.Remedy) }
+
+// Kept is a warning that the builder lets stand: a note of what it was, of the
+// same code and at the same cell, so that his word finds it again.
+func (f Finding) Kept() Finding {
+	kind := *f.Kind
+	kind.Severity = Note
+	f.Kind, f.Decision = &kind, "keep"
+	f.Text = "kept as decided: " + f.Text
+	f.Do = "nothing, or write undo to be warned again"
+	return f
+}
 
 // List is findings in the order they were found.
 type List []Finding

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/source"
 )
 
 // Report is what the checks of a table of offsets have to say.
@@ -19,7 +20,7 @@ type Report struct {
 // designer and for the builder's decisions. Values are used as read: nothing is
 // corrected.
 func Examine(o Offsets, r Rules) Report {
-	e := checkFairness(o, r)
+	e := checkKept(o, r)
 	found := checkStations(o, r)
 	found = append(found, checkGaps(o, r)...)
 	e.Found = append(found, e.Found...)
@@ -30,6 +31,32 @@ func Examine(o Offsets, r Rules) Report {
 	e.countFindings(o)
 	return e
 }
+
+// checkKept is checkFairness of a table some of whose figures are to stand. Those
+// that would be doubted are told as kept, and no other is judged by them.
+func checkKept(o Offsets, r Rules) Report {
+	trusted := o.Kept
+	o.Kept = nil
+	e := checkFairness(o, r)
+	var kept finding.List
+	for {
+		was := len(kept)
+		for _, f := range e.Found {
+			if isDoubt(f.Code) && slices.Contains(trusted, f.Cell) {
+				kept, o.Kept = append(kept, f.Kept()), append(o.Kept, f.Cell)
+			}
+		}
+		if len(kept) == was {
+			e.Found = append(kept, e.Found...)
+			return e
+		}
+		e = checkFairness(o, r)
+	}
+}
+
+// kept says that a figure stands because the builder said so, and that no other is
+// judged by it.
+func (o Offsets) kept(c source.Cell) bool { return slices.Contains(o.Kept, c) }
 
 // countFindings is what is found above a note on each line: at its figures, or of
 // the line itself.

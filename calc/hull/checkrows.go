@@ -43,7 +43,7 @@ func (o Offsets) row(i int, x []float64) fair.Row {
 		if k > 0 && o.chineBetween(l, k) {
 			row.Corner = append(row.Corner, k)
 		}
-		row.Y[k], row.Given[k] = float64(v.Value)/float64(max(1, o.Resolution)), true
+		row.Y[k], row.Given[k] = float64(v.Value)/float64(max(1, o.Resolution)), !o.kept(v.Cell)
 		if l.View == HalfBreadth {
 			row.Y[k] = math.Abs(row.Y[k]) // a sign too many says nothing against the figure
 		}

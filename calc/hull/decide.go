@@ -17,11 +17,27 @@ type Decision struct {
 	Code  string
 	Take  bool   // the first thing suggested
 	Value string // a value of the builder's own, or a word that lets the figure stand
+	Read  bool   // the table was read with the value in place of what the cell holds
+	Was   string // where it was: what the cell holds
 }
 
 // Stands says that the builder's word lets the figure stand as it is.
-func (d Decision) Stands() bool {
-	return !d.Take && slices.ContainsFunc(stands, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) })
+func (d Decision) Stands() bool { return !d.Take && d.word(stands...) }
+
+// Undone says that the builder's word takes back what was decided before.
+func (d Decision) Undone() bool { return !d.Take && d.word("undo") }
+
+func (d Decision) word(words ...string) bool {
+	return slices.ContainsFunc(words, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) })
+}
+
+// Keep makes notes of the warnings that the builder lets stand.
+func Keep(found finding.List, decisions []Decision) {
+	for i, f := range found {
+		if f.Severity == finding.Warning && slices.ContainsFunc(decisions, func(d Decision) bool { return d.Stands() && d.Cell == f.Cell && d.Code == f.Code }) {
+			found[i] = f.Kept()
+		}
+	}
 }
 
 // Decided is a figure of the offsets that stands because the builder said so.
@@ -35,8 +51,8 @@ type Decided struct {
 // What became of the builder's decisions.
 var (
 	OffsetDecided = &finding.Kind{
-		Code: "offset-decided", Severity: finding.Note, Title: "offset used as decided",
-		Why:    "A figure the builder decided on is used in place of the one the table gives.",
+		Code: "offset-decided", Severity: finding.Note, Title: "doubtful offset used as decided",
+		Why:    "The figure was read and doubted, or missing: the one the builder decided on is used in its place.",
 		Remedy: "tell the designer, so that the table and the boat agree",
 	}
 	DecisionIdle = &finding.Kind{
@@ -47,34 +63,59 @@ var (
 )
 
 // stands are the words by which a builder lets a figure stand as it is.
-var stands = []string{"leave", "keep", "stands", "as is", "right", "ok", "undo"}
+var stands = []string{"leave", "keep", "stands", "as is", "right", "ok"}
 
 // Decide puts what the builder decided in place of what a table gives. A table
 // is never changed: it is given back changed. Those decisions that are about
-// none of its figures are left, for other tables.
+// none of its figures are left, for other tables. A figure that is to stand has
+// what else was decided of it.
 func Decide(o Offsets, e Report, decisions []Decision) (now Offsets, done []Decided, left []Decision, found finding.List) {
 	now = o.copied()
 	for _, d := range decisions {
 		line, station, ok := o.find(d.Cell)
 		switch {
+		case d.Undone():
+			continue
 		case !ok:
 			left = append(left, d)
 			continue
-		case slices.ContainsFunc(done, func(was Decided) bool { return was.Cell == d.Cell }):
-			continue // its place was changed with another's
+		case d.Stands():
+			if isDoubt(d.Code) {
+				now.Kept = append(now.Kept, d.Cell)
+			}
+			continue
+		case wasDecided(done, d.Cell):
+			continue // on another line of the Warnings sheet, or its place was changed with another's
 		}
 		was := o.Lines[line].Values[station]
+		if d.Read {
+			done = append(done, Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, d.Was, was.Text, "the builder's own"})
+			continue
+		}
 		p, why, ok := o.decision(e, d, line, station)
 		if !ok {
 			found = append(found, finding.Finding{Kind: DecisionIdle, Cell: was.Cell, Reads: was.Text, Text: why})
 			continue
 		}
-		done = append(done, now.put(line, station, p, why))
+		change, note := now.put(line, station, p, why)
+		done, found = append(done, change), append(found, note)
 		if i, k, ok := o.find(p.other); ok {
-			done = append(done, now.put(i, k, decided{reading: was}, why))
+			change, note := now.put(i, k, decided{reading: was}, why)
+			done, found = append(done, change), append(found, note)
 		}
 	}
-	return now, done, left, append(found, decidedNotes(done)...)
+	for _, c := range now.Kept {
+		if i, k, _ := o.find(c); !wasDecided(done, c) {
+			text := o.Lines[i].Values[k].Text
+			done = append(done, Decided{c, o.Lines[i].words(), o.Stations[k].Name, text, text, "stands as it is, as decided"})
+		}
+	}
+	return now, done, left, found
+}
+
+// wasDecided says that a figure is among those decided.
+func wasDecided(done []Decided, c source.Cell) bool {
+	return slices.ContainsFunc(done, func(d Decided) bool { return d.Cell == c })
 }
 
 // Proposed is a decision to take the likeliest reading of every figure that a
@@ -94,6 +135,9 @@ func (e Report) Proposed(but []Decision) []Decision {
 func Idle(left []Decision) finding.List {
 	var found finding.List
 	for _, d := range left {
+		if d.Stands() || d.Read {
+			continue // of another finding, or read so already
+		}
 		found = append(found, finding.Finding{Kind: DecisionIdle, Cell: d.Cell, Text: "the decision is about no figure of a table of offsets"})
 	}
 	return found
@@ -101,18 +145,18 @@ func Idle(left []Decision) finding.List {
 
 // decided is what a figure becomes by a decision.
 type decided struct {
-	reading source.Reading[measure.Length] // not given where it stands as it is
-	other   source.Cell                    // of the figure it changes places with
+	reading source.Reading[measure.Length]
+	other   source.Cell // of the figure it changes places with
 }
 
 // put puts what was decided in its place.
-func (o Offsets) put(line, station int, d decided, why string) Decided {
+func (o Offsets) put(line, station int, d decided, why string) (Decided, finding.Finding) {
 	v := &o.Lines[line].Values[station]
 	was := *v
-	if d.reading.OK() {
-		v.Value, v.State, v.Text = d.reading.Value, source.Given, d.reading.Text
-	}
-	return Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, v.Text, why}
+	v.Value, v.State, v.Text = d.reading.Value, source.Given, d.reading.Text
+	done := Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, v.Text, why}
+	return done, finding.Finding{Kind: OffsetDecided, Cell: was.Cell, Reads: was.Text, Suggests: v.Text, Decision: v.Text,
+		Text: fmt.Sprintf("%s at station %s is taken as %q (%s)", done.Line, done.Station, done.Now, why)}
 }
 
 // decision is what a figure becomes by a decision, and why. Where the decision
@@ -122,9 +166,6 @@ func (o Offsets) decision(e Report, d Decision, line, station int) (is decided, 
 		return source.Reading[measure.Length]{Value: v, State: source.Given, Text: o.Form.Write(v)}
 	}
 	if !d.Take {
-		if d.Stands() {
-			return is, "stands as it is, as decided", true
-		}
 		v, err := o.Form.Length(d.Value)
 		if err != nil {
 			return is, fmt.Sprintf("the decision %q cannot be read as an offset", d.Value), false
@@ -178,16 +219,4 @@ func (o Offsets) copied() Offsets {
 	}
 	o.Lines = lines
 	return o
-}
-
-func decidedNotes(done []Decided) finding.List {
-	var found finding.List
-	for _, d := range done {
-		if d.Reads == d.Now {
-			continue // it stands
-		}
-		found = append(found, finding.Finding{Kind: OffsetDecided, Cell: d.Cell, Reads: d.Reads, Suggests: d.Now,
-			Text: fmt.Sprintf("%s at station %s is taken as %q (%s)", d.Line, d.Station, d.Now, d.Why)})
-	}
-	return found
 }

@@ -2,6 +2,7 @@ package hull
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strakebook/calc/fair"
@@ -23,6 +24,11 @@ type Doubt struct {
 	Sure          bool
 	Text          string      // what speaks against it, where that is not the curve
 	Or            []fair.Spot // other figures that explain it nearly as well
+}
+
+// isDoubt says that findings of a code are about one figure that is not believed.
+func isDoubt(code string) bool {
+	return slices.ContainsFunc([]*finding.Kind{OffsetJump, OffsetValley, OffsetRepeat, OffsetZero, OffsetNegative}, func(k *finding.Kind) bool { return k.Code == code })
 }
 
 // Take is what a builder takes who takes the proposal: the likeliest reading,

@@ -86,7 +86,7 @@ func (c checked) impossible() []Doubt {
 		for k, v := range l.Values {
 			d := Doubt{Line: i, Station: k, Reads: v, Sure: true}
 			switch {
-			case l.View != HalfBreadth || !v.OK() || c.touched(k):
+			case l.View != HalfBreadth || !v.OK() || c.touched(k) || c.o.kept(v.Cell):
 				continue
 			case v.Value < 0:
 				d.Kind = OffsetNegative
@@ -167,7 +167,11 @@ func (c checked) reports() []LineReport {
 		var sizes []float64
 		for k := range off {
 			rep.Cells[k] = o.Lines[i].Values[k].Cell
-			if c.withdrawn[fair.Spot{Row: i, At: k}] {
+			if o.kept(rep.Cells[k]) {
+				if says, is := judged.Without(fair.Spot{Row: i, At: k}); is {
+					off[k], ok[k] = row.Y[k]-says.Value, true
+				}
+			} else if c.withdrawn[fair.Spot{Row: i, At: k}] {
 				for _, f := range judged.Flags {
 					if f.Row == i && f.At == k {
 						off[k], ok[k] = row.Y[k]-f.Says.Value, true

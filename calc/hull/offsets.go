@@ -86,5 +86,6 @@ type Offsets struct {
 	Form       measure.Form   // as written, for quoting back
 	Fractions  bool           // a parent hull's pure numbers: one whole is one metre
 	Surface    Surface
-	Cell       source.Cell // its top left corner
+	Kept       []source.Cell // figures the builder lets stand whatever the checks make of them
+	Cell       source.Cell   // its top left corner
 }

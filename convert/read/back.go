@@ -41,7 +41,8 @@ func (r *reader) back(p *page) {
 		decision, code := at("Decision"), at("Code")
 		name, ref, ok := cutLast(at("Where"), "!")
 		col, line, fine := address(ref)
-		if decision == "" && (code == DecisionTaken.Code || code == hull.OffsetDecided.Code) {
+		before := code == DecisionTaken.Code || code == hull.OffsetDecided.Code
+		if before && (decision == "" || calc.Decision{Value: decision}.Stands()) {
 			decision = at("Suggests") // as decided before: it holds until it is changed
 		}
 		if decision == "" || !ok || !fine {
@@ -82,7 +83,10 @@ func (r *reader) decide() {
 		case d.Take && value == "":
 			r.unmet(w, "no figure is suggested that could be taken")
 			continue
-		case value == "" || d.Stands():
+		case d.Stands() && p != nil:
+			r.job.Decisions = append(r.job.Decisions, d)
+			continue
+		case value == "" || d.Stands() || d.Undone():
 			continue
 		}
 		if p == nil {
@@ -98,7 +102,9 @@ func (r *reader) decide() {
 		if !filled(was) { // a blank that was filled in
 			p.fill(d.Cell.Row, d.Cell.Col)
 		}
-		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value,
+		d.Take, d.Value, d.Read, d.Was = false, value, true, text(was)
+		r.job.Decisions = append(r.job.Decisions, d)
+		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value, Decision: value,
 			Text: fmt.Sprintf("read as %q, as decided on the Warnings sheet", value)})
 	}
 }

@@ -107,8 +107,8 @@ var (
 		Remedy: "check what it was read as, and write it again in a cell kept as text",
 	}
 	DecisionTaken = &finding.Kind{
-		Code: "decision-taken", Severity: finding.Note, Title: "figure decided on the Warnings sheet",
-		Why:    "The book still holds the old figure; the decision stands in its place.",
+		Code: "decision-taken", Severity: finding.Note, Title: "cell read as decided on the Warnings sheet",
+		Why:    "The cell could not be read, or not surely: the table is read with the decision in its place.",
 		Remedy: "nothing, or write the figure into the table itself",
 	}
 )

@@ -16,6 +16,7 @@ func Work(j Job) (Result, finding.List) {
 	r := Result{Rules: j.Rules}
 	strakes, found := r.drawHull(&j)
 	found = append(found, hull.CheckStrakes(strakes, j.Rules.Hull)...)
+	found = append(found, hull.CheckAlike(j.Strakes)...)
 	for _, b := range j.Bevels {
 		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
 		schedules, f := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)

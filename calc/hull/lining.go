@@ -1,7 +1,6 @@
 package hull
 
 import (
-	"math"
 	"slices"
 
 	"strakebook/calc/finding"
@@ -50,6 +49,7 @@ type lined struct {
 	outer    []*curve    // on the surface of its outer face; nil where that is not known
 	leaning  *curve      // the section of a transom off plumb; among sections it stands as the body plan shows it
 	girth    []float64   // a station each
+	share    []float64   // of lining off in shares, by seam: the part of the whole girth above it
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
 	want     [][]float64 // of parallel strakes: down as if the hull went on
 	from     string      // of parallel strakes: the line of the offsets they start on, "" the sheer
@@ -238,26 +238,5 @@ func (h *hull) divide(l *lined, strakes []Strake, marks []SeamMarks) finding.Lis
 	case ByWidths:
 		return h.byWidths(l, strakes)
 	}
-	h.byShares(l)
-	return nil
-}
-
-// byShares gives every strake an equal share of the girth at each station; where
-// the sections are cut short by the stem or the stern post, of the girth as far as
-// the strakes that end on these have not yet ended.
-func (h *hull) byShares(l *lined) {
-	n := len(l.names)
-	l.down = make([][]float64, n+1)
-	for j := range l.down {
-		l.down[j] = make([]float64, len(l.girth))
-		share := float64(j) / float64(n)
-		for k, girth := range l.girth {
-			reach := min(l.bow.reach[k], l.stern.reach[k])
-			if l.sections[k] == nil || reach < 1 && share > reach*(1-1e-9) {
-				l.down[j][k] = math.NaN()
-				continue
-			}
-			l.down[j][k] = girth * min(1, share/reach)
-		}
-	}
+	return h.byShares(l, strakes)
 }

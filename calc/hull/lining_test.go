@@ -152,7 +152,7 @@ func TestParallelPlanks(t *testing.T) {
 			said += f.Text
 		}
 	}
-	if want := "below the last plank as much as 7.5625 remains: tapering strakes must take it up from station 0 to 1.5 forward of station 4, or stealers from station 0 to 2.5 abaft station 3, where it is 1.5 or more"; said != want {
+	if want := "below the last plank as much as 7.5625 in remains: tapering strakes must take it up from station 0 to 1.5 in forward of station 4, or stealers from station 0 to 2.5 in abaft station 3, where it is 1.5 in or more"; said != want {
 		t.Errorf("said %q, want %q", said, want)
 	}
 
@@ -193,9 +193,9 @@ func TestZones(t *testing.T) {
 		limit [3]measure.Length
 		want  string
 	}{
-		{[3]measure.Length{7 * measure.Inch, 0, 0}, "2 of the plank skin's strakes are wider than 7 in the topsides: "},
-		{[3]measure.Length{0, 7 * measure.Inch, 0}, "2 of the plank skin's strakes are wider than 7 in the bilge: "},
-		{[3]measure.Length{0, 0, 7 * measure.Inch}, "4 of the plank skin's strakes are wider than 7 in the bottom: "},
+		{[3]measure.Length{7 * measure.Inch, 0, 0}, "2 of the plank skin's strakes are wider than 7 in in the topsides: "},
+		{[3]measure.Length{0, 7 * measure.Inch, 0}, "2 of the plank skin's strakes are wider than 7 in in the bilge: "},
+		{[3]measure.Length{0, 0, 7 * measure.Inch}, "4 of the plank skin's strakes are wider than 7 in in the bottom: "},
 		{[3]measure.Length{8 * measure.Inch, 8 * measure.Inch, 8 * measure.Inch}, ""},
 	} {
 		r := DefaultRules()

@@ -96,8 +96,9 @@ func (e *extreme) count(is bool) {
 	}
 }
 
-// write is a length as the offsets are written, as near as their rule is read.
-func (h *hull) write(l measure.Length) string { return h.o.Form.Write(l.Round(h.o.Form.Finest())) }
+// write is a length as the offsets are written, with its unit, as near as their
+// rule is read.
+func (h *hull) write(l measure.Length) string { return h.o.Form.Say(l.Round(h.o.Form.Finest())) }
 
 // zones is where limits of width differ: the topsides above the light waterline,
 // the bottom where the section is flatter than 45 degrees, the bilge between them.

@@ -9,17 +9,17 @@ import (
 	"strakebook/calc/measure"
 )
 
-// SeamUneven is seams in equal shares that a batten would not follow.
+// SeamUneven is seams in shares of the girth that a batten would not follow.
 var SeamUneven = &finding.Kind{
-	Code: "seam-uneven", Severity: finding.Note, Title: "equal shares leave a hollow or a hump",
+	Code: "seam-uneven", Severity: finding.Note, Title: "shares of the girth leave a hollow or a hump",
 	Why:    "A share of the girth at each station is a mark and not a line: where the girth changes quickly, as above a raked stem's heel, a batten does not touch every mark.",
 	Remedy: "spring a batten through the marks, shift those it does not touch, and give the seams' marks",
 }
 
-// uneven finds the seams in equal shares that have a hollow or a hump of more
+// uneven finds the seams in shares of the girth that have a hollow or a hump of more
 // than a mark may be off its neighbours, and names the greatest.
 func (h *hull) uneven(l Lining, from *lined) finding.List {
-	if l.By != ByShares {
+	if from.share == nil {
 		return nil
 	}
 	count, most, text := 0, 0.0, ""
@@ -41,7 +41,7 @@ func (h *hull) uneven(l Lining, from *lined) finding.List {
 		return nil
 	}
 	return finding.List{{Kind: SeamUneven, Cell: from.cell,
-		Text: fmt.Sprintf("%d of the %s skin's seams in equal shares are not fair: %s", count, l.Skin, text)}}
+		Text: fmt.Sprintf("%d of the %s skin's seams in shares of the girth are not fair: %s", count, l.Skin, text)}}
 }
 
 // offNeighbours is the station at which a seam lies farthest off the curve of its

@@ -128,8 +128,8 @@ func (h *hull) beyondGirth(l *lined, m SeamMarks, s SeamMark) finding.List {
 		return nil
 	}
 	return finding.List{{Kind: LiningSum, Cell: s.Values[worst].Cell, Reads: s.Values[worst].Text,
-		Text: fmt.Sprintf("the seam below strake %s is marked %s beyond the girth at station %s, which is %s on the surface %s", s.Strake,
-			h.write(most), m.Stations[worst].Name, h.write(girth(worst)), l.on)}}
+		Text: fmt.Sprintf("the seam below strake %s is marked %s beyond the girth at station %s, which is %s %s", s.Strake,
+			h.write(most), m.Stations[worst].Name, h.write(girth(worst)), l.where())}}
 }
 
 // without is a row with one value withdrawn.
@@ -174,14 +174,14 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	if sum < girth {
 		word = "less"
 	}
-	text := fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth", l.skin, m.Stations[worst].Name,
-		h.o.Form.Write(sum), h.write(most), word)
+	text := fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth %s", l.skin, m.Stations[worst].Name,
+		h.write(sum), h.write(most), word, l.where())
 	at := m.Seams[0].Values[worst].Cell
 	out = slices.DeleteFunc(out, func(c source.Cell) bool { return c == at })
 	if count > 1 {
 		text += fmt.Sprintf("; at %d of the %d stations marked they do not add up", count, len(m.Stations))
 	}
-	return finding.List{{Kind: LiningSum, Cell: at, Also: out, Reads: h.o.Form.Write(sum), Suggests: h.write(girth), Text: text}}
+	return finding.List{{Kind: LiningSum, Cell: at, Also: out, Reads: h.write(sum), Suggests: h.write(girth), Text: text}}
 }
 
 // sum is the widths marked at one station together and the girth there; not ok

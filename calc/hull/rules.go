@@ -74,7 +74,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
 		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
 		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},
-		{Name: "planks lined off", Meaning: "how planks are lined off: as listed (by their widths by station where given, else in equal shares), equal shares of the girth, or parallel strakes of the widths listed from the sheer or a line of the offsets down", Source: "common practice, no source", Value: setting.Choice(&r.LiningPlanks, "as listed", "builder's marks", "equal shares", "parallel strakes")},
+		{Name: "planks lined off", Meaning: "how planks are lined off: as listed (by their widths by station where given, else in shares of the girth as their greatest widths listed, equal where none is), equal shares of the girth, or parallel strakes of the widths listed from the sheer or a line of the offsets down", Source: "common practice, no source", Value: setting.Choice(&r.LiningPlanks, "as listed", "builder's marks", "equal shares", "parallel strakes")},
 		{Name: "strips lined off", Meaning: "how strips are lined off: as listed (parallel), equal shares or parallel strakes", Source: "common practice, no source", Value: setting.Choice(&r.LiningStrips, "as listed", "builder's marks", "equal shares", "parallel strakes")},
 		{Name: "strips from", Meaning: "the line of the offsets the first strip is laid along, as the offsets name it; empty: the sheer", Source: "common practice, no source", Value: setting.Text(&r.StripsFrom)},
 		{Name: "planks from", Meaning: "of parallel planks: the line of the offsets they are laid from, down and up, as the offsets name it; empty: the sheer", Source: "common practice, no source", Value: setting.Text(&r.PlanksFrom)},
@@ -109,7 +109,7 @@ func Kinds() []*finding.Kind {
 	checks := []*finding.Kind{
 		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationSlipped, LineSwapped,
 		OffsetGap, OffsetEnding, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetRepeat, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
-		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd,
+		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd, StrakeUnlike,
 	}
 	return append(checks, shapeKinds()...)
 }

@@ -37,6 +37,26 @@ func (f *filled) found() finding.List {
 	if len(f.cells) == 0 {
 		return nil
 	}
-	return finding.List{{Kind: StrakeFromHull, Cell: f.cells[0], Also: f.cells[1:],
-		Text: fmt.Sprintf("lengths of %d strakes and widths of %d are worked out from the hull", f.lengths, f.widths)}}
+	return finding.List{{Kind: StrakeFromHull, Cell: f.cells[0], Also: f.cells[1:], Text: f.what() + " worked out from the hull"}}
+}
+
+// what is how many strakes are given which figures.
+func (f *filled) what() string {
+	of := func(what string, n int) string {
+		if n == 1 {
+			return fmt.Sprintf("the %s of one strake", what)
+		}
+		return fmt.Sprintf("the %ss of %d strakes", what, n)
+	}
+	is := " are"
+	if f.lengths+f.widths == 1 {
+		is = " is"
+	}
+	switch {
+	case f.widths == 0:
+		return of("length", f.lengths) + is
+	case f.lengths == 0:
+		return of("width", f.widths) + is
+	}
+	return of("length", f.lengths) + " and " + of("width", f.widths) + is
 }

@@ -119,15 +119,16 @@ type Method uint8
 
 // The methods.
 const (
-	AsListed Method = iota // by the list: widths by station where given, else equal shares for planks and parallel strips
-	ByMarks                // the builder's own marks
-	ByShares               // equal shares of the girth at each station
-	ByWidths               // parallel strakes from the sheer down
+	AsListed   Method = iota // by the list: widths by station where given, else shares for planks, as their widths listed, and parallel strips
+	ByMarks                  // the builder's own marks
+	ByShares                 // equal shares of the girth at each station
+	ByWidths                 // parallel strakes from the sheer down
+	ByGreatest               // shares of the girth in proportion to the greatest widths listed
 )
 
 // String is the method's words.
 func (m Method) String() string {
-	return [...]string{"as listed", "builder's marks", "equal shares", "parallel strakes"}[m]
+	return [...]string{"as listed", "builder's marks", "equal shares", "parallel strakes", "shares as the widths listed"}[m]
 }
 
 // SeamAlong is how far each of the stations named lies along an edge of a

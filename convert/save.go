@@ -19,7 +19,7 @@ import (
 
 // Target says where a job's new book goes.
 type Target struct {
-	Path   string // "" for "BOOK cut list.xlsx" beside the first book, numbered if taken
+	Path   string // "" for "BOOK cut list.xlsx" beside the first book, numbered if taken and not forced
 	Force  bool   // write over a file that is there, never over a book read
 	Tables string // folder for the tables as text files; "" for none
 }
@@ -58,8 +58,8 @@ func (d *Done) Save(to Target) (string, error) {
 			ours.Sheets = append(ours.Sheets, s)
 		}
 	}
-	err = xlsx.Save(path, to.Force && to.Path != "", ours, from, marks)
-	for to.Path == "" && errors.Is(err, fs.ErrExist) { // taken since it was chosen
+	err = xlsx.Save(path, to.Force, ours, from, marks)
+	for to.Path == "" && !to.Force && errors.Is(err, fs.ErrExist) { // taken since it was chosen
 		if path, err = d.target(to, first); err == nil {
 			err = xlsx.Save(path, false, ours, from, marks)
 		}
@@ -127,6 +127,9 @@ func (d *Done) target(to Target, first *sheet.Book) (string, error) {
 	if to.Path == "" {
 		base := strings.TrimSuffix(first.Path, filepath.Ext(first.Path)) + " cut list"
 		path := base + ext
+		if to.Force {
+			return path, mayWrite(path, true, d.Books)
+		}
 		for n := 2; exists(path); n++ {
 			path = fmt.Sprintf("%s %d%s", base, n, ext)
 		}

@@ -23,11 +23,14 @@ type number struct {
 	least, most float64
 }
 
-var slopeText = regexp.MustCompile(`^(?:1 ?(?::|in) ?(\S+)|(\S+) ?(?::|to) ?1)$`)
+var slopeText = regexp.MustCompile(`^(?:1 ?(?::|in|/) ?(\S+)|(\S+) ?(?::|to) ?1)$`)
 
 func (n number) Set(text string) error {
 	v, err := measure.ParseNumber(n.bare(text))
-	if err != nil || v < n.least || v > n.most {
+	switch bad := err != nil || v < n.least || v > n.most; {
+	case bad && n.unit == "to 1":
+		return fmt.Errorf("reads %q: expected a slope from %v to %v, written as 12, 12:1, 1:12 or 12 to 1", text, n.least, n.most)
+	case bad:
 		return fmt.Errorf("reads %q: expected a number from %v to %v", text, n.least, n.most)
 	}
 	*n.p = v

@@ -38,7 +38,7 @@ func TestSet(t *testing.T) {
 			t.Errorf("%s: %q in %q: %s, %v; want %s", name, text, unit, s.Value.String(), err, want)
 		}
 	}
-	for _, text := range []string{"12", "12:1", "12 to 1", "1 in 12", "1:12", "12,0"} {
+	for _, text := range []string{"12", "12:1", "12 to 1", "1 in 12", "1:12", "1/12", "12,0"} {
 		test("slope", text, "", "12")
 	}
 	test("slope", "7.5", "to 1", "7.5")

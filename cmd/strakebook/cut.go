@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"path/filepath"
 	"strings"
 
@@ -19,7 +20,8 @@ func newCut() *cobra.Command {
 		Use:   "cut BOOK... [-o OUT.xlsx]",
 		Short: "Read, check, work out, and write the new book",
 		Long: "cut reads the books as one job, checks them, works out the tables, and writes a new workbook:\n" +
-			"\"BOOK cut list.xlsx\" beside the first book unless -o names another. The books themselves are never touched.",
+			"\"BOOK cut list.xlsx\" beside the first book, numbered if that is there already, unless -o names another.\n" +
+			"With --force it is written over what is there. The books themselves are never touched.",
 		Args: cobra.ArbitraryArgs,
 	}
 	c.read(cmd)
@@ -28,7 +30,7 @@ func newCut() *cobra.Command {
 	f.BoolVar(&demo, "demo", false, "work the demo yard: leaves demo.xlsx and \"demo cut list.xlsx\" here")
 	f.StringVar(&c.csv, "csv", "", "also write the tables as .csv into this `DIR`")
 	f.BoolVar(&c.strict, "strict", false, "exit 1 when there are findings above a note")
-	f.BoolVar(&c.force, "force", false, "write over an existing file (never over an input)")
+	f.BoolVar(&c.force, "force", false, overwrites)
 	cmd.RunE = func(cmd *cobra.Command, books []string) error {
 		p := printer{out: cmd.OutOrStdout(), errs: cmd.ErrOrStderr(), quiet: c.quiet, json: c.json}
 		if demo {
@@ -42,6 +44,9 @@ func newCut() *cobra.Command {
 		}
 		if c.each && out != "" && len(books) > 1 {
 			return calledWrongly{errors.New("-o names one file, and --each makes one for every book")}
+		}
+		if _, again := apart(c.jobs(books)); c.force && len(again) > 0 {
+			return calledWrongly{fmt.Errorf("--force would write the new book of %s over another of this run", books[again[0]])}
 		}
 		return eachJob(c.jobs(books), p, func(job []string, p printer) error { return cutJob(job, out, &c, p) })
 	}

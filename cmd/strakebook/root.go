@@ -91,6 +91,9 @@ func newRoot() *cobra.Command {
 	return root
 }
 
+// overwrites is what --force means, to every command that has it.
+const overwrites = "write over an existing file (never over an input)"
+
 // read adds the flags that say how the books are to be read.
 func (c *common) read(cmd *cobra.Command) {
 	f := cmd.Flags()

@@ -18,7 +18,7 @@ func newShow() *cobra.Command {
 	}
 	c.read(cmd)
 	cmd.Flags().StringVar(&guide, "write-guide", "", "write what was found to this `FILE`")
-	cmd.Flags().BoolVar(&c.force, "force", false, "write over an existing guide file")
+	cmd.Flags().BoolVar(&c.force, "force", false, overwrites)
 	cmd.RunE = func(cmd *cobra.Command, books []string) error {
 		if err := c.checkCall(books); err != nil {
 			return err

@@ -35,7 +35,7 @@ func newStart() *cobra.Command {
 		},
 	}
 	cmd.Flags().BoolVar(&demo, "demo", false, "the demo yard, filled in")
-	cmd.Flags().BoolVar(&force, "force", false, "write over an existing file")
+	cmd.Flags().BoolVar(&force, "force", false, overwrites)
 	return cmd
 }
 

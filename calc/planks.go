@@ -13,8 +13,8 @@ import (
 
 // planks works out what is sawn of the strakes whose bevels were not lifted, which
 // battens serve, and the shape of every strake laid out flat.
-func (r *Result) planks(strakes []hull.Strake) finding.List {
-	made, found := bevel.Computed(r.Hull, strakes, r.Bevels, r.Rules.Bevel)
+func (r *Result) planks(handed []bevel.Readings, strakes []hull.Strake) finding.List {
+	made, found := bevel.Computed(r.Hull, strakes, r.Bevels, handed, r.Rules.Bevel)
 	r.Bevels = append(r.Bevels, made...)
 	r.Guides = bevel.Guides(r.Bevels, r.Rules.Bevel)
 	spiled, f := r.Hull.Spile(strakes, r.Rules.Bevel.SawnEdges(), r.Rules.Hull)

@@ -28,6 +28,8 @@ type Yard struct {
 	Units measure.Style // of what is written
 	Bare  measure.Unit  // of a bare number whose heading and caption say nothing
 	Paper Paper
+
+	FramesAreStations bool // frame 4 is what the offsets have at station 4
 }
 
 // Paper is the yard's paper.
@@ -65,6 +67,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "date", Meaning: "date of the book, for the footers; the clock is never asked", Source: "the builder's", Value: setting.Text(&r.Yard.Date)},
 		{Name: "units", Meaning: "how lengths are written: feet (feet-inches-eighths beside decimal inches), inches (decimal) or mm", Source: "the builder's own where not set: as most of the tables are", Value: setting.Choice(&r.Yard.Units, "feet", "inches", "mm")},
 		{Name: "bare numbers", Meaning: "the unit of a number whose heading and caption say nothing", Source: "the builder's: asked, never assumed", Value: setting.Choice(&r.Yard.Bare, "not known", "feet", "inches", "mm", "cm", "m", "fractions")},
+		{Name: "frames are stations", Meaning: "what is given at frame 4 is at station 4 of the offsets", Source: "the builder's: asked, never assumed", Value: setting.YesNo(&r.Yard.FramesAreStations)},
 		{Name: "paper", Meaning: "the paper the sheets are set up for", Source: "our choice", Value: setting.Choice(&r.Yard.Paper, "letter", "a4")},
 	}
 	all = append(all, r.Hull.Settings()...)

@@ -24,7 +24,7 @@ func Work(j Job) (Result, finding.List) {
 		found = append(found, f...)
 	}
 	found = append(found, r.shutters(j, strakes)...)
-	found = append(found, r.planks(strakes)...)
+	found = append(found, r.planks(j.Bevels, strakes)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
 	found = append(found, lay.Place(runs, places(j), &j.Rules.Lay)...)

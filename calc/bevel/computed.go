@@ -1,6 +1,7 @@
 package bevel
 
 import (
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -12,8 +13,9 @@ import (
 // Computed works out schedules from the hull for the planks whose bevels were not
 // lifted: the whole turn of each seam goes on the edge that is sawn, or half of it
 // on each of the two. Strips are edge-glued and are not sawn to a bevel. Lifted is
-// the schedules there are; a strake that is among them, on either side, is left.
-func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rules) ([]Schedule, finding.List) {
+// the schedules there are; a strake that is among them, on either side, is left. What
+// was handed in and is not among them is said on the schedule made in its stead.
+func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, handed []Readings, r Rules) ([]Schedule, finding.List) {
 	if shape == nil || !r.FromHull {
 		return nil, nil
 	}
@@ -35,7 +37,7 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, r Rul
 			}
 			made, f := schedules(b, b.believed(r), strakes, nil, shape, r)
 			for i := range made {
-				made[i].Computed = true
+				made[i].Computed, made[i].Unused = true, read(handed, l.Skin, k.Name)
 			}
 			all, found = append(all, made...), append(found, f...)
 		}
@@ -47,6 +49,19 @@ func has(lifted []Schedule, skin hull.Skin, strake string) bool {
 	for _, s := range lifted {
 		if strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "") {
 			return true
+		}
+	}
+	return false
+}
+
+// read says that some bevel of a strake was handed in.
+func read(handed []Readings, skin hull.Skin, strake string) bool {
+	for _, b := range handed {
+		for _, s := range b.Seams {
+			if strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "") &&
+				slices.ContainsFunc(s.Readings, func(v source.Reading[measure.Angle]) bool { return v.OK() }) {
+				return true
+			}
 		}
 	}
 	return false

@@ -69,7 +69,7 @@ func BenchmarkPlanks(b *testing.B) {
 		b.Run(fmt.Sprintf("stations=%d/seams=%d", n[0], n[1]), func(b *testing.B) {
 			for b.Loop() {
 				shape, _ := hull.Work(o, strakes, hull.DefaultRules())
-				made, _ := Computed(shape, strakes, nil, DefaultRules())
+				made, _ := Computed(shape, strakes, nil, nil, DefaultRules())
 				Guides(made, DefaultRules())
 				shape.Spile(strakes, hull.SawnUpper, hull.DefaultRules())
 			}
@@ -129,7 +129,7 @@ func TestComputedWhereNoneIsLifted(t *testing.T) {
 			t.Errorf("at %v the hull turns %v, want 7.5", m.At, m.Hull)
 		}
 	}
-	made, found := Computed(shape, strakes, lifted, DefaultRules())
+	made, found := Computed(shape, strakes, lifted, nil, DefaultRules())
 	if len(made) != 12-4-1 || len(found) != 0 { // the sheer strake's upper edge meets no plank
 		t.Fatalf("%d schedules, %v", len(made), found)
 	}
@@ -147,9 +147,16 @@ func TestComputedWhereNoneIsLifted(t *testing.T) {
 			}
 		}
 	}
+	handed := onRound(func([][]float64) {})
+	made, _ = Computed(shape, strakes, nil, []Readings{handed}, DefaultRules())
+	for _, s := range made {
+		if given := slices.ContainsFunc(handed.Seams, func(h Seam) bool { return h.Strake == s.Strake }); s.Unused != given {
+			t.Errorf("plank %s: handed in and not laid out: %v, want %v", s.Strake, s.Unused, given)
+		}
+	}
 	r := DefaultRules()
 	r.FromHull = false
-	if made, _ := Computed(shape, strakes, lifted, r); made != nil {
+	if made, _ := Computed(shape, strakes, lifted, nil, r); made != nil {
 		t.Error("made although it was not to be")
 	}
 }

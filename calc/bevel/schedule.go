@@ -44,7 +44,8 @@ type Schedule struct {
 	Parallel  measure.Angle  // the bevel at which a parallel batten is right
 	Depth     measure.Length // of blade needed at the steepest mark
 	Steepest  measure.Angle  // of Set, without its sign
-	Computed  bool           // from the hull, none having been lifted
+	Computed  bool           // from the hull, none having been lifted that could be laid out
+	Unused    bool           // bevels were handed in for it all the same
 	AlongFrom string         // "given", "hull" or "station spacing"
 	Marks     []Mark
 	Cell      source.Cell
@@ -67,6 +68,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 	var all []Schedule
 	var found finding.List
 	var bySpacing []source.Cell
+	var unplaced []Seam
 	untried := false
 	for i, s := range b.Seams {
 		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
@@ -77,8 +79,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		sched := newSchedule(b, s, first, last, r)
 		at, from := along(b, s, sched.Edge, places, shape, first, last)
 		if at == nil {
-			found = append(found, finding.Finding{Kind: Unplaced, Cell: s.Cell,
-				Text: fmt.Sprintf("%s cannot be laid out: its stations have no positions", s.name())})
+			unplaced = append(unplaced, s)
 			continue
 		}
 		if from == spaced {
@@ -101,6 +102,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		untried = untried || slices.ContainsFunc(sched.Marks, func(m Mark) bool { return r.beyondTrials(m.Set) })
 		all = append(all, sched)
 	}
+	found = append(found, notPlaced(b, unplaced, places)...)
 	if untried {
 		found = append(found, finding.Finding{Kind: TrialBeyond, Cell: b.Cell, Reads: trialCuts{&r.Trials}.String(),
 			Text: "some bevels lie beyond the trial cuts: the scale is taken to go on as between the last two"})
@@ -110,6 +112,34 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 			Text: "no distances along the edge are given: marks are laid out by the station spacing"})
 	}
 	return all, found
+}
+
+// notPlaced tells of the seams whose stations have no positions, once for a table.
+func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
+	if len(seams) == 0 {
+		return nil
+	}
+	var lacking []string
+	for _, s := range b.Stations {
+		if !place(s, places).OK() {
+			lacking = append(lacking, s.Name)
+		}
+	}
+	why := "no positions are given of stations " + strings.Join(lacking, ", ")
+	switch len(lacking) {
+	case 0:
+		why = "the positions of their stations are not in order"
+	case len(b.Stations):
+		why = "the stations have no positions"
+	}
+	f := finding.Finding{Kind: Unplaced, Cell: seams[0].Cell, Text: fmt.Sprintf("%s cannot be laid out: %s", seams[0].name(), why)}
+	if n := len(seams); n > 1 {
+		f.Text = fmt.Sprintf("%s and %d more cannot be laid out: %s", seams[0].name(), n-1, why)
+		for _, s := range seams[1:] {
+			f.Also = append(f.Also, s.Cell)
+		}
+	}
+	return finding.List{f}
 }
 
 func newSchedule(b Readings, s Seam, first, last int, r Rules) Schedule {

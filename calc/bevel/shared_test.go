@@ -15,7 +15,7 @@ func TestEdgesShare(t *testing.T) {
 	shape, strakes := round(t)
 	r := DefaultRules()
 	r.Shared = true
-	made, found := Computed(shape, strakes, nil, r)
+	made, found := Computed(shape, strakes, nil, nil, r)
 	// The sheer's upper edge and the last plank's lower one meet no plank.
 	if len(made) != 12*2-2 || len(found) != 0 {
 		t.Fatalf("%d schedules, %v", len(made), found)
@@ -50,8 +50,8 @@ func TestEitherFaceUpGivesTheSamePlank(t *testing.T) {
 	up, down := DefaultRules(), DefaultRules()
 	up.Batten, down.Batten = measure.Inch/2, measure.Inch/2
 	down.FaceUp = Inside
-	a, _ := Computed(shape, strakes, nil, up)
-	b, _ := Computed(shape, strakes, nil, down)
+	a, _ := Computed(shape, strakes, nil, nil, up)
+	b, _ := Computed(shape, strakes, nil, nil, down)
 	for i := range a {
 		for k, m := range a[i].Marks {
 			n := b[i].Marks[k]

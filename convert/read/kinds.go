@@ -10,7 +10,7 @@ func Kinds() []*finding.Kind {
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
-		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft, ListOpen,
+		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft, ListOpen, FramesOpen,
 	}
 }
 
@@ -70,6 +70,11 @@ var (
 		Code: "position-twice", Severity: finding.Warning, Title: "station with two positions",
 		Why:    "A mould stands in one place only; the first position is used.",
 		Remedy: "put one of them right",
+	}
+	FramesOpen = &finding.Kind{
+		Code: "frames-open", Severity: finding.Error, Title: "figures at frames among offsets at stations",
+		Why:    "Frames are set where the builder wants them and stations where the designer drew them: frame 4 is seldom station 4.",
+		Remedy: "give their positions, or a row of distances beside them; if they are the same places, set \"frames are stations\" to yes",
 	}
 	SettingTwice = &finding.Kind{
 		Code: "setting-twice", Severity: finding.Warning, Title: "setting given two values",

@@ -15,6 +15,7 @@ import (
 // in which cell.
 type laidOut struct {
 	job      cleanJob
+	style    int // how stations' names are written
 	rnd      *rand.Rand
 	book     *sheet.Book
 	settings string   // what Settings say of bare numbers, "" for nothing
@@ -117,6 +118,7 @@ func layOut(seed uint64) *laidOut {
 	rnd := rand.New(rand.NewPCG(seed, 7))
 	l := &laidOut{job: drawJob(rnd), rnd: rnd, book: &sheet.Book{Name: "yard.xlsx", Kind: "xlsx"},
 		lengths: map[source.Cell]wanted{}, angles: map[source.Cell]wantedAngle{}, levels: map[source.Cell]measure.Length{}}
+	l.style = rnd.IntN(6)
 	l.offsets()
 	if rnd.IntN(2) == 0 {
 		l.bevels()
@@ -273,7 +275,7 @@ func (l *laidOut) grid(s *sheet.Sheet, h hand, lines []cleanLine, title string) 
 	if b.turned && form == 1 {
 		form = 2
 	}
-	style := l.rnd.IntN(6)
+	style := l.style
 	labels := 1
 	if form == 2 {
 		labels = 2
@@ -431,7 +433,7 @@ func (l *laidOut) long(h hand) {
 			if line.values[i] == absent {
 				continue
 			}
-			b.set(row, 0, stationHead(0, station))
+			b.set(row, 0, stationHead(l.style, station))
 			label := "Deck"
 			if line.role != hull.Deck {
 				label = (&laidOut{job: l.job, rnd: rand.New(rand.NewPCG(1, 1))}).label(line)
@@ -467,6 +469,9 @@ func (l *laidOut) bevels() {
 		b.set(0, i, plainText(head))
 	}
 	style := 1 + l.rnd.IntN(2)
+	if l.style == 5 {
+		style = 5 // frames are not stations
+	}
 	for i, name := range l.job.stations {
 		b.set(0, 2+i, stationHead(style, name))
 	}

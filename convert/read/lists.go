@@ -15,10 +15,14 @@ import (
 // stationOf is the station that a row of a long list names: a blank is that of
 // the row above.
 func (r *reader) stationOf(t *records, row int, last *string) (string, bool) {
-	c, _, _ := t.cell(row, "station")
+	c, at, _ := t.cell(row, "station")
 	if c.Kind == sheet.Empty {
+		r.calls[t.where(row)] = t.called
 		return *last, *last != ""
 	}
+	r.call(at, c, t.heads[t.cols["station"]])
+	t.called = r.calls[at]
+	r.calls[t.where(row)] = t.called
 	n, ok := r.stationName(c)
 	if !ok || n.summary {
 		n.text = text(c)
@@ -62,6 +66,7 @@ func (r *reader) longPositions(t *records) {
 	cols := r.lengths(t, &table, field)
 	last := ""
 	var names []string
+	var places []source.Cell
 	var all []source.Reading[measure.Length]
 	for _, row := range t.rows {
 		name, ok := r.stationOf(t, row, &last)
@@ -69,7 +74,7 @@ func (r *reader) longPositions(t *records) {
 			r.unnamed(t, row, "station")
 			continue
 		}
-		names = append(names, name)
+		names, places = append(names, name), append(places, t.where(row))
 		all = append(all, r.length(t, row, field, cols, fmt.Sprintf("%s of station %s", field, name)))
 	}
 	r.tableRead()
@@ -78,7 +83,7 @@ func (r *reader) longPositions(t *records) {
 		return
 	}
 	for i, name := range names {
-		r.place(name, all[i])
+		r.place(name, places[i], all[i])
 	}
 	table.Stations = len(names)
 	r.tables = append(r.tables, table)

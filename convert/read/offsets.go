@@ -92,6 +92,7 @@ func (r *reader) stationsOf(t *stationTable, form measure.Form) (stations []hull
 		stations = append(stations, hull.Station{Name: n.text, Cell: t.place(t.head, col), Transom: n.transom})
 		cols = append(cols, col)
 	}
+	r.callStations(t, cols)
 	r.positionsOf(t, stations, cols, form)
 	return stations, cols, sums
 }

@@ -93,7 +93,7 @@ func summed(all []source.Reading[measure.Length]) bool {
 func (r *reader) placesOf(t *stationTable) {
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	for _, s := range stations {
-		r.place(s.Name, s.At)
+		r.place(s.Name, s.Cell, s.At)
 	}
 	var d decision
 	if row := max(t.position, t.spacing); row > 0 {
@@ -105,7 +105,8 @@ func (r *reader) placesOf(t *stationTable) {
 }
 
 // place keeps where a station lies, as a table of positions has it.
-func (r *reader) place(name string, at source.Reading[measure.Length]) {
+func (r *reader) place(name string, station source.Cell, at source.Reading[measure.Length]) {
+	name = r.keyOf(name, station)
 	if first, again := r.at[name]; again && first.OK() && at.OK() && first.Value != at.Value {
 		r.add(finding.Finding{Kind: PositionTwice, Cell: at.Cell, Also: []source.Cell{first.Cell}, Reads: at.Text, Suggests: first.Text,
 			Text: fmt.Sprintf("station %s is given two positions, %q and %q", name, first.Text, at.Text)})
@@ -153,7 +154,7 @@ func (r *reader) fillPositions() {
 // positions and the stations' numbers are all known and rising.
 func (r *reader) space(stations []hull.Station) {
 	spacing := r.rules.Hull.StationSpacing
-	if spacing == 0 || len(stations) == 0 {
+	if spacing == 0 || len(stations) == 0 || ofFrames(stations) {
 		return
 	}
 	numbers := make([]float64, len(stations))

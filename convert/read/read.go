@@ -34,6 +34,7 @@ type reader struct {
 	given   []givenSetting
 	decided []warned
 	at      map[string]source.Reading[measure.Length] // positions of stations by name
+	calls   map[source.Cell]called                    // what stations are called at their names
 	bare    measure.Unit                              // of a bare number, by Settings
 	named   map[string]name                           // texts already looked at as names of stations
 	sides   map[source.Cell]hull.Side                 // that tables of offsets are of
@@ -50,7 +51,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide,
-		at: map[string]source.Reading[measure.Length]{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -79,6 +80,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.twice()
 	r.join()
 	r.left()
+	r.framesApart()
 	r.fillPositions()
 	r.widthsByStation()
 	for _, p := range r.pages {

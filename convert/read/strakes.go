@@ -234,6 +234,7 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 	}
 	for _, n := range t.names {
 		r.useHead(t.page, t.head, n.col)
+		r.call(t.page.cell(t.head, n.col), t.page.raw(t.head, n.col), t.heads[n.col])
 		r.fineColumn(t, n.col)
 	}
 	var cells []sheet.Cell

@@ -58,7 +58,10 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		face = "inside"
 	}
 	how := fmt.Sprintf("%s face up. Read from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
-	if s.Computed {
+	switch {
+	case s.Unused:
+		how += " Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings."
+	case s.Computed:
 		how += " Worked out from the hull: none was lifted."
 	}
 	if both {

@@ -3,6 +3,7 @@ package write
 import (
 	"fmt"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
@@ -53,7 +54,7 @@ func Lines(in Input) [][2]string {
 		}
 	}
 	if n := len(in.Result.Bevels); n > 0 {
-		add("Bevels", "%d edges to saw", n)
+		add("Bevels", "%d edges to saw%s", n, unused(in.Result.Bevels))
 	}
 	if in.Result.Hull != nil {
 		add("Hull", "%d stations drawn from the offsets", len(in.Result.Hull.Stations))
@@ -106,4 +107,19 @@ func lumber(in Input, p, list, sticks *page) {
 	if s.Priced {
 		p.line(text("Cost"), livef(number(s.Cost, sheet.Money), "SUM(%s)", sticks.span("Cost")), words("of all boards cut, at the prices on the Settings sheet"))
 	}
+}
+
+// unused is what is said of schedules worked out from the hull though bevels were
+// handed in for them.
+func unused(all []bevel.Schedule) string {
+	n := 0
+	for _, s := range all {
+		if s.Unused {
+			n++
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf(", %d of them worked out from the hull though bevels were handed in: those could not be laid out, see Warnings", n)
 }

@@ -49,6 +49,8 @@ type lined struct {
 	outer    []*curve    // on the surface of its outer face; nil where that is not known
 	leaning  *curve      // the section of a transom off plumb; among sections it stands as the body plan shows it
 	girth    []float64   // a station each
+	marked   [][]float64 // the builder's marks by strake at every station, drawn on between his own
+	carried  [2]*carried // of marks that stop short of the bow, or the stern
 	share    []float64   // of lining off in shares, by seam: the part of the whole girth above it
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross
 	want     [][]float64 // of parallel strakes: down as if the hull went on

@@ -305,3 +305,42 @@ func TestMarks(t *testing.T) {
 		}
 	}
 }
+
+// TestCarriedOn gives equal shares as widths at the stations amidships only: beyond
+// them each strake keeps its part of the girth, so the seams come out as those of
+// equal shares over the whole hull. A width left out at an end is drawn so too.
+func TestCarriedOn(t *testing.T) {
+	o := wigley(measure.Metre, measure.Millimetre/100)
+	whole, _ := Work(o, []Strake{{Name: "1-6", Skin: Planks, Count: source.Is(6)}}, DefaultRules())
+	var list []Strake
+	for j, s := range whole.Linings[0].Strakes {
+		one := Strake{Name: s.Name, Skin: Planks, Cell: source.Cell{Row: j + 1}}
+		for k := 6; k <= 14; k++ {
+			w := source.Is(s.Widths[k])
+			if j == 2 && k < 8 {
+				w = source.Reading[measure.Length]{}
+			}
+			one.Widths, one.WidthAt = append(one.Widths, w), append(one.WidthAt, Station{Name: whole.Stations[k].Name})
+		}
+		list = append(list, one)
+	}
+	s, found := Work(o, list, DefaultRules())
+	for kind, want := range map[*finding.Kind]int{MarksShort: 2, WidthGap: 2, LiningSum: 0} {
+		n := 0
+		for _, f := range found {
+			if f.Kind == kind {
+				n++
+			}
+		}
+		if n != want {
+			t.Errorf("%s found %d times, not %d", kind.Code, n, want)
+		}
+	}
+	for j, want := range whole.Linings[0].Strakes {
+		got := s.Linings[0].Strakes[j]
+		near(t, "length of "+want.Name, got.Length.Millimetres()/1000, want.Length.Millimetres()/1000, 1e-4)
+		for k := range want.Widths {
+			near(t, fmt.Sprintf("width of %s at station %d", want.Name, k), got.Widths[k].Millimetres()/1000, want.Widths[k].Millimetres()/1000, 1e-6)
+		}
+	}
+}

@@ -41,7 +41,7 @@ func (h *hull) uneven(l Lining, from *lined) finding.List {
 		return nil
 	}
 	return finding.List{{Kind: SeamUneven, Cell: from.cell,
-		Text: fmt.Sprintf("%d of the %s skin's seams in shares of the girth are not fair: %s", count, l.Skin, text)}}
+		Text: fmt.Sprintf("%d of the %s skin's seams in shares of the girth %s not fair: %s", count, l.Skin, is(count), text)}}
 }
 
 // offNeighbours is the station at which a seam lies farthest off the curve of its

@@ -15,7 +15,8 @@ import (
 )
 
 // byMarks lays the seams on the builder's own marks. Between the stations marked
-// the marks are drawn on smoothly; before the first and after the last nothing is.
+// the marks are drawn on smoothly; before the first of all and after the last each
+// strake keeps its part of the girth.
 func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 	n := len(m.Seams)
 	l.names = make([]string, n)
@@ -27,9 +28,16 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 		}
 	}
 	var found finding.List
+	middles := m.middles()
+	first, last := h.markedFrom(m)
 	for j, s := range m.Seams {
 		l.names[j] = s.Strake
 		marked := h.spread(m.Stations, s)
+		if m.Kind == MarkWidths {
+			h.ownPart(l, m, s, marked, first, last)
+		}
+		l.marked = append(l.marked, marked)
+		found = append(found, h.widthGaps(m, s, marked, first, last)...)
 		row := make([]float64, len(l.girth))
 		for k, girth := range l.girth {
 			switch {
@@ -47,11 +55,16 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 			}
 		}
 		l.down[j+1] = row
-		found = append(found, h.humps(m, s)...)
+		if odd := h.oddWidth(m, j, middles); len(odd) > 0 {
+			found = append(found, odd...)
+		} else {
+			found = append(found, h.humps(m, s)...)
+		}
 		if m.Kind != MarkWidths {
 			found = append(found, h.beyondGirth(l, m, s)...)
 		}
 	}
+	found = append(found, h.carryOn(l, m)...)
 	return append(found, h.sums(l, m)...)
 }
 
@@ -160,7 +173,7 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	for i := range m.Stations {
 		sum, girth, ok := h.sum(l, m, i)
 		if off := (sum - girth).Abs(); ok && off > h.r.SumWithin {
-			out, count = append(out, m.Seams[0].Values[i].Cell), count+1
+			out, count = append(out, m.at(i)), count+1
 			if off > most {
 				worst, most = i, off
 			}
@@ -176,7 +189,7 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	}
 	text := fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth %s", l.skin, m.Stations[worst].Name,
 		h.write(sum), h.write(most), word, l.where())
-	at := m.Seams[0].Values[worst].Cell
+	at := m.at(worst)
 	out = slices.DeleteFunc(out, func(c source.Cell) bool { return c == at })
 	if count > 1 {
 		text += fmt.Sprintf("; at %d of the %d stations marked they do not add up", count, len(m.Stations))
@@ -184,18 +197,35 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	return finding.List{{Kind: LiningSum, Cell: at, Also: out, Reads: h.write(sum), Suggests: h.write(girth), Text: text}}
 }
 
-// sum is the widths marked at one station together and the girth there; not ok
-// where one of them is missing.
+// place is the place of a station among those marked; -1 where it is none.
+func (m SeamMarks) place(station string) int {
+	return slices.IndexFunc(m.Stations, func(s Station) bool { return strings.EqualFold(s.Name, station) })
+}
+
+// at is the cell of the first strake's mark at a station.
+func (m SeamMarks) at(i int) source.Cell {
+	if v := m.Seams[0].Values; i >= 0 && i < len(v) && v[i].Cell.Row > 0 {
+		return v[i].Cell
+	}
+	return m.Seams[0].Cell
+}
+
+// sum is the widths marked at one station together, those drawn between others
+// among them, and the girth there; not ok where one of them is missing.
 func (h *hull) sum(l *lined, m SeamMarks, i int) (sum, girth measure.Length, ok bool) {
 	k := h.station(m.Stations[i].Name)
-	if k < 0 || l.sections[k] == nil {
+	if k < 0 || l.sections[k] == nil || !m.any(i) {
 		return 0, 0, false
 	}
-	for _, s := range m.Seams {
-		if i >= len(s.Values) || !s.Values[i].OK() {
+	for j, s := range m.Seams {
+		switch w := l.marked[j][k]; {
+		case i < len(s.Values) && s.Values[i].OK():
+			sum += s.Values[i].Value
+		case math.IsNaN(w):
 			return 0, 0, false
+		default:
+			sum += measure.Inches(w)
 		}
-		sum += s.Values[i].Value
 	}
 	return sum, measure.Inches(l.girth[k]), true
 }

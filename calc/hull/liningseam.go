@@ -185,8 +185,7 @@ func (h *hull) end(l *lined, j, k, step int) (point, bool) {
 	if !h.has(o) {
 		return point{}, false
 	}
-	if l.share != nil {
-		share := l.share[j]
+	if share, ok := l.shareBeyond(j, k, step); ok {
 		ends := e.reach[k] > share && e.reach[o] < share || e.reach[k] >= share && l.sections[o] == nil && o == e.first
 		if !e.closed || !ends {
 			return point{}, false

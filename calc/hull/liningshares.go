@@ -2,7 +2,6 @@ package hull
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"strakebook/calc/finding"
@@ -14,20 +13,35 @@ import (
 // sections are cut short by the stem or the stern post, of the girth as far as the
 // strakes that end on these have not yet ended.
 func (h *hull) byShares(l *lined, strakes []Strake) finding.List {
-	found := h.share(l, strakes)
+	found := append(h.mixed(l, strakes), h.share(l, strakes)...)
 	l.down = make([][]float64, len(l.share))
-	for j, share := range l.share {
+	for j := range l.down {
 		l.down[j] = make([]float64, len(l.girth))
-		for k, girth := range l.girth {
-			reach := min(l.bow.reach[k], l.stern.reach[k])
-			if l.sections[k] == nil || reach < 1 && share > reach*(1-1e-9) {
-				l.down[j][k] = math.NaN()
-				continue
-			}
-			l.down[j][k] = girth * min(1, share/reach)
-		}
+	}
+	for k := range l.girth {
+		l.drawShares(k, l.share)
 	}
 	return found
+}
+
+// mixed finds the strakes without widths by station in a skin whose others have
+// them: the widths of these are then not gone by.
+func (h *hull) mixed(l *lined, strakes []Strake) finding.List {
+	var lacking []Strake
+	for _, s := range strakes {
+		if len(s.WidthAt) < 2 {
+			lacking = append(lacking, s)
+		}
+	}
+	if len(lacking) == 0 || len(lacking) == len(strakes) || h.r.LiningPlanks == ByShares {
+		return nil
+	}
+	f := finding.Finding{Kind: WidthGap, Cell: lacking[0].Cell, Do: "write its widths at the stations, or in one column the greatest of each",
+		Text: fmt.Sprintf("%s %s has no widths by station where %d others have: the skin is lined off in shares of the girth, and their widths by station are not gone by", l.skin, lacking[0].Name, len(strakes)-len(lacking))}
+	for _, s := range lacking[1:] {
+		f.Also = append(f.Also, s.Cell)
+	}
+	return finding.List{f}
 }
 
 // share is each strake's share of the girth: as its greatest width is listed, at

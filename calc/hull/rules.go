@@ -109,7 +109,7 @@ func Kinds() []*finding.Kind {
 	checks := []*finding.Kind{
 		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationSlipped, LineSwapped,
 		OffsetGap, OffsetEnding, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetRepeat, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
-		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd, StrakeUnlike,
+		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd, StrakeUnlike, WidthGap, MarksShort,
 	}
 	return append(checks, shapeKinds()...)
 }

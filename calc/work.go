@@ -18,8 +18,11 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, hull.CheckStrakes(strakes, j.Rules.Hull)...)
 	found = append(found, hull.CheckAlike(j.Strakes)...)
 	for _, b := range j.Bevels {
-		found = append(found, bevel.Check(b, j.Rules.Bevel)...)
-		schedules, f := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)
+		f := bevel.Check(b, j.Rules.Bevel)
+		schedules, more := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)
+		f = append(f, more...)
+		hull.Keep(f, j.Decisions)
+		bevel.DoubtMarks(schedules, f, j.Rules.Bevel)
 		r.Bevels = append(r.Bevels, schedules...)
 		found = append(found, f...)
 	}

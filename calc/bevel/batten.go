@@ -25,11 +25,14 @@ func Depth(thickness measure.Length, bevel measure.Angle, r Rules) measure.Lengt
 // batten fills in the batten at every mark, how far it must be set out or in
 // from a parallel one, and the depth of blade at the steepest. The parallel
 // batten is right at the middle of the bevels' range, where it need be moved
-// least.
+// least; of those that are sure, where some are.
 func (s *Schedule) batten(r Rules) {
 	low, high := math.Inf(1), math.Inf(-1)
+	none := s.Sure() == 0
 	for _, m := range s.Marks {
-		low, high = min(low, float64(m.Set)), max(high, float64(m.Set))
+		if m.Doubt == Sure || none {
+			low, high = min(low, float64(m.Set)), max(high, float64(m.Set))
+		}
 		s.Steepest = max(s.Steepest, measure.Angle(math.Abs(float64(m.Set))))
 	}
 	if s.Thickness <= 0 || len(s.Marks) == 0 || s.Marks[0].Width <= 0 {

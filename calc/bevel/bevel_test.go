@@ -162,3 +162,43 @@ func TestStationPlane(t *testing.T) {
 		t.Errorf("got %v, %v", got, found)
 	}
 }
+
+// A doubtful reading is marked, and what rests on it, and shifts neither the parallel
+// batten nor what is set at the marks farther off.
+func TestDoubtfulReading(t *testing.T) {
+	clean := []float64{1, 1.5, 2, 2.5, 3, 3, 2.5, 2}
+	wrong := slices.Clone(clean)
+	wrong[4] = 13
+	of := func(y []float64, kept bool) Schedule {
+		b, r := table(y...), DefaultRules()
+		s, _ := Schedules(b, plank(1, 5), nil, nil, r)
+		found := Check(b, r)
+		for i := range found {
+			if kept {
+				found[i] = found[i].Kept()
+			}
+		}
+		DoubtMarks(s, found, r)
+		return s[0]
+	}
+	was, is := of(clean, false), of(wrong, false)
+	if was.Doubted() || is.Parallel != was.Parallel {
+		t.Errorf("clean doubted: %v; parallel at %v, want %v", was.Doubted(), is.Parallel, was.Parallel)
+	}
+	for i, m := range is.Marks {
+		switch {
+		case m.Doubt == Sure && (m.Set != was.Marks[i].Set || m.SetOut != was.Marks[i].SetOut):
+			t.Errorf("at %v: set to %v out %v and sure, want %v out %v", m.At, m.Set, m.SetOut, was.Marks[i].Set, was.Marks[i].SetOut)
+		case (m.Doubt == Doubtful) != (m.Station == "E"):
+			t.Errorf("at %v, station %q: doubt %d", m.At, m.Station, m.Doubt)
+		case m.Doubt == Leaning && m.Station != "":
+			t.Errorf("the reading at station %s leans on another", m.Station)
+		}
+	}
+	if is.Sure() < 8 || is.Marks[9].Doubt != Leaning {
+		t.Errorf("%d marks sure, the one after the doubtful: %d", is.Sure(), is.Marks[9].Doubt)
+	}
+	if of(wrong, true).Doubted() {
+		t.Error("doubted though the builder lets it stand")
+	}
+}

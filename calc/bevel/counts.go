@@ -71,7 +71,7 @@ func counts(b Readings, i int, s Seam, j judged) (found finding.List, out bool) 
 		if out {
 			text += fmt.Sprintf(": from station %s on they fit the strakes beside it a station back, as if one was written twice", b.Stations[at].Name)
 		}
-		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell, Text: text}}, out
+		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell, Also: []source.Cell{s.Cell}, Text: text}}, out
 	case first > last || first == 0 && last == len(b.Stations)-1:
 		return nil, false
 	case lacks >= 0:
@@ -80,7 +80,7 @@ func counts(b Readings, i int, s Seam, j judged) (found finding.List, out bool) 
 		if out {
 			text += fmt.Sprintf(": from station %s on its readings fit theirs a station on, as if one was skipped", b.Stations[at].Name)
 		}
-		return finding.List{{Kind: Counted, Cell: s.Readings[lacks].Cell, Text: text}}, out
+		return finding.List{{Kind: Counted, Cell: s.Readings[lacks].Cell, Also: []source.Cell{s.Cell}, Text: text}}, out
 	}
 	return finding.List{{Kind: HoodEnd, Cell: s.Cell,
 		Text: fmt.Sprintf("%s is read from station %s to station %s only", s.name(), b.Stations[first].Name, b.Stations[last].Name)}}, false

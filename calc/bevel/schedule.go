@@ -28,6 +28,7 @@ type Mark struct {
 	SetOut   measure.Length                // batten beyond a parallel one: + out, - in
 	Crossing bool                          // the bevel passes through square between the mark before and this one
 	Filled   bool                          // no reading here: taken from the neighbours
+	Doubt    Doubt
 }
 
 // Schedule is what the sawyer is called for one edge of one strake.
@@ -41,11 +42,12 @@ type Schedule struct {
 	Thickness measure.Length
 	Width     measure.Length // on the inside face, as listed
 	WidthFrom string         // of the marks: "listed", "listed by station" or "lined off"
-	Parallel  measure.Angle  // the bevel at which a parallel batten is right
+	Parallel  measure.Angle  // the bevel at which a parallel batten is right, of the marks that are sure
 	Depth     measure.Length // of blade needed at the steepest mark
 	Steepest  measure.Angle  // of Set, without its sign
 	Computed  bool           // from the hull, none having been lifted that could be laid out
 	Unused    bool           // bevels were handed in for it all the same
+	Doubt     string         // what is found of the whole seam that leaves it in doubt; "" for nothing
 	AlongFrom string         // "given", "hull" or "station spacing"
 	Marks     []Mark
 	Cell      source.Cell

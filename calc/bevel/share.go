@@ -34,14 +34,14 @@ type GuideEdge struct {
 }
 
 // Guides finds the battens needed: each is kept for as many planks in the order
-// of hanging as it serves within the rule's tolerance. Planks without a size are
-// left out.
+// of hanging as it serves within the rule's tolerance. Planks without a size, or
+// with readings in doubt, are left out.
 func Guides(schedules []Schedule, r Rules) []Guide {
 	var all []Guide
 	var open *trialGuide
 	for _, s := range schedules {
 		edge := s.edges()
-		if s.Thickness <= 0 || s.Width <= 0 || len(edge) < 2 {
+		if s.Thickness <= 0 || s.Width <= 0 || len(edge) < 2 || s.Doubted() {
 			continue
 		}
 		if open != nil && open.takes(s, edge, r.BattenWithin) {

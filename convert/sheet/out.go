@@ -36,6 +36,7 @@ const (
 	Stick           // drawn with letters of one width
 	Called          // words to be called out across a shop
 	Across          // a line of words that lies over the cells to its right
+	Doubt           // words of a doubt, to be seen before the figures beside them
 )
 
 // Layout is how a sheet we write is laid out and printed.

@@ -52,7 +52,11 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		p.breaks = append(p.breaks, len(p.rows)+1)
 	}
 	name := strings.TrimSpace(fmt.Sprintf("%s %s", s.Skin, s.Strake))
-	p.aside(sheet.Cell{Kind: sheet.Text, Text: fmt.Sprintf("%s, %s: %s edge", name, s.Side, s.Edge), Style: sheet.Title})
+	doubtful, rests := doubted(s)
+	p.aside(sheet.Cell{Kind: sheet.Text, Text: fmt.Sprintf("%s, %s: %s edge%s", name, s.Side, s.Edge, doubtful), Style: sheet.Title})
+	if rests != "" {
+		p.aside(sheet.Cell{Kind: sheet.Text, Text: rests, Style: sheet.GroupHead})
+	}
 	face := "outside"
 	if r.FaceUp == bevel.Inside {
 		face = "inside"
@@ -80,16 +84,20 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		blade := livef(small(s.Depth, u), "(%s+%s)/COS(RADIANS(%s))+%s", p.at("Thickness", first), set("batten thickness"), steepest, set("spare depth"))
 		parallel := number(float64(s.Parallel), sheet.Degrees)
 		parallel.Formula = p.at("Parallel", first)
+		if len(s.Marks) > 0 && s.Sure() == 0 {
+			parallel = queried(parallel, bevel.Doubtful)
+		}
 		p.aside(text("Blade, "+unit(u)), blade, sheet.Cell{}, sheet.Cell{}, text("Parallel, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
 	} else {
 		p.aside(text("Thickness and width of the plank are not known: no batten."))
 	}
 	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
-	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell { return markLine(in, p, s, i, first, last) })
+	parallel := parallels(p, s, first)
+	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell { return markLine(in, p, s, i, parallel) })
 }
 
 // markLine is one mark of a card.
-func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.Cell {
+func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []sheet.Cell {
 	u, r, m := in.units(), in.Result.Rules.Bevel, s.Marks[i]
 	read := sheet.Cell{}
 	if m.Read.OK() {
@@ -130,15 +138,16 @@ func markLine(in Input, p *page, s bevel.Schedule, i, first, last int) []sheet.C
 	}
 	station := text(m.Station)
 	station.Style = sheet.Called
-	batten, out, width, faces, thick, parallel := battens(in, p, s, m, first, last)
-	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), tilt, change, batten, out, read, words(remark(s, m)))
+	batten, out, width, faces, thick, even := battens(in, p, s, m, parallel)
+	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), m.Doubt), queried(tilt, m.Doubt), change,
+		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m))
 	row = append(row, figures...)
 	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
-		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, parallel)
+		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, even)
 }
 
 // battens is the cells that need the plank's thickness and width, blank without.
-func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, first, last int) (batten, out, width, faces, thick, parallel sheet.Cell) {
+func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, middle string) (batten, out, width, faces, thick, parallel sheet.Cell) {
 	if s.Thickness == 0 || s.Width == 0 {
 		return
 	}
@@ -154,9 +163,14 @@ func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, first, last int)
 		batten = livef(batten, "%s-%s+%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
 		out = livef(out, "%s-(%s-%s+%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
 	}
-	set1, setN := p.at("Set", first), p.at("Set", last)
-	parallel = livef(number(float64(s.Parallel), sheet.Degrees), "ROUND((MIN(%s:%s)+MAX(%s:%s))/2/%s,0)*%s", set1, setN, set1, setN, set("saw readout"), set("saw readout"))
+	parallel = live(number(float64(s.Parallel), sheet.Degrees), middle)
 	return
+}
+
+// parallels is the formula of the bevel at which a card's parallel batten is right.
+func parallels(p *page, s bevel.Schedule, first int) string {
+	marks := sure(p, "Set", first, s)
+	return fmt.Sprintf("ROUND((MIN(%s)+MAX(%s))/2/%s,0)*%s", marks, marks, set("saw readout"), set("saw readout"))
 }
 
 // follows says that a mark's batten is what the formula on the sheet makes of it:
@@ -170,15 +184,29 @@ func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
 }
 
 // remark is what there is to say at a mark.
-func remark(s bevel.Schedule, m bevel.Mark) string {
+func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
 	var notes []string
+	switch m.Doubt {
+	case bevel.Doubtful:
+		notes = append(notes, "DOUBTFUL, lift again")
+	case bevel.Leaning:
+		notes = append(notes, "rests on the doubtful reading")
+	}
 	if m.Crossing {
 		notes = append(notes, "passes through square: the other hand from here")
 	}
-	if m.Filled && !s.Computed {
+	switch {
+	case !m.Filled || s.Computed:
+	case m.Read.OK():
+		notes = append(notes, "reading not used, see Warnings: from its neighbours")
+	default:
 		notes = append(notes, "no reading: from its neighbours")
 	}
-	return strings.Join(notes, "; ")
+	c := words(strings.Join(notes, "; "))
+	if m.Doubt == bevel.Doubtful {
+		c.Style = sheet.Doubt
+	}
+	return c
 }
 
 // inUnits is a length as a figure in inches or millimetres.

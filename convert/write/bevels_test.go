@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/convert/sheet"
 	"strakebook/convert/write"
 )
 
@@ -31,5 +33,57 @@ func TestCardsOfBothEdges(t *testing.T) {
 	}
 	if said != 2 {
 		t.Errorf("said on %d cards of 4, want 2", said)
+	}
+}
+
+// A doubtful reading is told in the card's title, in a line below it and at its mark,
+// with a question mark before each figure that rests on it; the parallel batten is of
+// the other marks. Every card bears the cautions of the saw, and the book those of
+// saws, dust and resins.
+func TestCardOfADoubtfulReading(t *testing.T) {
+	in := demo()
+	result := in.Result
+	result.Bevels = slices.Clone(result.Bevels[:2])
+	s := &result.Bevels[0]
+	s.Marks = slices.Clone(s.Marks)
+	bad := slices.IndexFunc(s.Marks, func(m bevel.Mark) bool { return m.At > 0 && m.Read.OK() })
+	jump := finding.Finding{Kind: bevel.Jump, Cell: s.Marks[bad].Read.Cell}
+	bevel.DoubtMarks(result.Bevels, finding.List{jump}, result.Rules.Bevel)
+	in.Result = result
+	book, _ := write.Lay(in).Book()
+	var cards, told []string
+	queried := 0
+	for _, s := range book.Sheets {
+		for _, row := range s.Rows {
+			for _, c := range row {
+				switch {
+				case s.Name == "Cautions" && c.Style == sheet.Caution, strings.HasPrefix(s.Name, "Bevels") && strings.Contains(c.Text, "Guard on, hold-downs set, hands clear"):
+					cards = append(cards, c.Text)
+				case strings.HasPrefix(s.Name, "Bevels") && (strings.Contains(c.Text, "DOUBTFUL") || strings.HasPrefix(c.Text, "Marks with ?")):
+					told = append(told, c.Text)
+				case strings.HasPrefix(c.Format, `"? "`):
+					queried++
+				}
+			}
+		}
+	}
+	at := result.Bevels[0].Marks[bad].Station
+	want := []string{"DOUBTFUL at " + at, "Marks with ? rest on a doubtful reading", "DOUBTFUL, lift again"}
+	if len(told) != len(want) || queried < 5 {
+		t.Fatalf("told %q, with %d figures queried", told, queried)
+	}
+	for i, w := range want {
+		if !strings.Contains(told[i], w) {
+			t.Errorf("told %q, want %q", told[i], w)
+		}
+	}
+	all := strings.Join(cards, "\n")
+	for _, w := range []string{"hands out of the blade's line", "Wood dust is harmful", "Wear gloves"} {
+		if !strings.Contains(all, w) {
+			t.Errorf("no caution %q", w)
+		}
+	}
+	if got := strings.Count(all, "Guard on"); got != 2 {
+		t.Errorf("the saw's caution is on %d cards of 2", got)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"strakebook/calc/bevel"
 	"strakebook/convert/sheet"
 )
 
@@ -16,7 +17,7 @@ func curves(in Input, cards *page) *page {
 	p := table("Bevel curves", "bevel curves", col("Plank", 16), col("Drawing", 84))
 	p.wide = false
 	p.empty = "No bevels to draw."
-	p.note("Diamonds: as read. Dashes: faired. Line: what is set. All planks are drawn to one scale of degrees; readings beyond it are not shown.")
+	p.note("Diamonds: as read. Dashes: faired. Line: what is set. All planks are drawn to one scale of degrees; doubtful readings beyond it are not shown.")
 	if n := len(in.Result.Bevels); n > mostCurves {
 		p.note(fmt.Sprintf("The first %d of %d planks are drawn.", mostCurves, n))
 	}
@@ -44,11 +45,15 @@ func curves(in Input, cards *page) *page {
 	return p
 }
 
-// degrees is one scale for all planks.
+// degrees is one scale for all planks, of the marks in no doubt: one wrong reading
+// would flatten every curve.
 func degrees(in Input) sheet.Axis {
 	low, high := 0.0, 0.0
 	for _, s := range in.Result.Bevels {
 		for _, m := range s.Marks {
+			if m.Doubt != bevel.Sure {
+				continue
+			}
 			low, high = min(low, float64(m.Set)), max(high, float64(m.Set))
 		}
 	}

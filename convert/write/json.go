@@ -3,6 +3,7 @@ package write
 import (
 	"encoding/json"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
@@ -125,6 +126,9 @@ func jsonResult(in Input) object {
 			}
 			if m.Hull.OK() && !s.Computed {
 				mark["hull_deg"] = thousandth(float64(m.Hull.Value))
+			}
+			if m.Doubt != bevel.Sure || s.Doubt != "" {
+				mark["doubtful"] = true
 			}
 			marks = append(marks, mark)
 		}

@@ -27,7 +27,7 @@ func looks(purpose sheet.Style) *excelize.Style {
 // wraps is the purposes whose text is wrapped, by their looks.
 var wraps = sync.OnceValue(func() map[sheet.Style]bool {
 	all := map[sheet.Style]bool{}
-	for purpose := sheet.Plain; purpose <= sheet.Across; purpose++ {
+	for purpose := sheet.Plain; purpose <= sheet.Doubt; purpose++ {
 		if a := looks(purpose).Alignment; a != nil && a.WrapText {
 			all[purpose] = true
 		}
@@ -104,6 +104,10 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		return line(line(shade(text("", "right"), "FFF0C2"), "left", 2), "right", 2)
 	case sheet.Wrong:
 		return line(line(line(line(shade(text("", "right"), "F4C7B8"), "left", 5), "right", 5), "top", 5), "bottom", 5)
+	case sheet.Doubt:
+		s := bold(text("", "left"), 12)
+		s.Alignment.WrapText, s.Alignment.Indent = true, 1
+		return line(line(shade(s, "D9D9D9"), "left", 5), "right", 5)
 	case sheet.Gone:
 		s := text("", "left")
 		s.Font = &excelize.Font{Italic: true, Color: "5F5F5F"}

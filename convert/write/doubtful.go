@@ -1,0 +1,74 @@
+package write
+
+import (
+	"fmt"
+	"strings"
+
+	"strakebook/calc/bevel"
+	"strakebook/convert/sheet"
+)
+
+// doubted is what a card's title says of the plank's readings where some of them, or
+// the whole of them, are doubtful, and the line below that says how far the card may
+// be followed; both empty where all are sure.
+func doubted(s bevel.Schedule) (title, line string) {
+	var at []string
+	for _, m := range s.Marks {
+		if m.Doubt == bevel.Doubtful {
+			at = append(at, m.Station)
+		}
+	}
+	switch {
+	case s.Doubt != "":
+		title, line = " - DOUBTFUL", fmt.Sprintf("Doubtful, the whole edge: %s. Look at Warnings before sawing.", s.Doubt)
+	case len(at) > 0:
+		title = " - DOUBTFUL at " + strings.Join(at, ", ")
+	default:
+		return "", ""
+	}
+	if len(at) > 0 {
+		line += " Marks with ? rest on a doubtful reading: lift it again before sawing."
+		if s.Sure() > 0 {
+			line += " The parallel batten is worked without them, blade and board with them."
+		} else {
+			line += " So does the parallel batten: no mark is sure."
+		}
+	}
+	return title, strings.TrimSpace(line)
+}
+
+// queried puts a question mark before a figure of a mark that is in doubt.
+func queried(c sheet.Cell, d bevel.Doubt) sheet.Cell {
+	if c.Kind != sheet.Number || d == bevel.Sure {
+		return c
+	}
+	switch c.Style {
+	case sheet.Inch:
+		c.Format = `"? "0.000;"? "-0.000`
+	case sheet.MM:
+		c.Format = `"? "0.0;"? "-0.0`
+	default:
+		c.Format = `"? "+0.00;"? "-0.00;"? "0.00`
+	}
+	return c
+}
+
+// sure is the cells of a card's column at the marks that are in no doubt, for MIN and
+// MAX; of all marks where none is.
+func sure(p *page, key string, first int, s bevel.Schedule) string {
+	var runs []string
+	add := func(from, to int) {
+		if from < to {
+			runs = append(runs, p.at(key, first+from)+":"+p.at(key, first+to-1))
+		}
+	}
+	from := 0
+	for i, m := range s.Marks {
+		if m.Doubt != bevel.Sure && s.Sure() > 0 {
+			add(from, i)
+			from = i + 1
+		}
+	}
+	add(from, len(s.Marks))
+	return strings.Join(runs, ",")
+}

@@ -19,6 +19,7 @@ type Job struct {
 	Strakes   []hull.Strake
 	Rack      []stock.Board
 	Wanted    []stock.Wanted   // pieces of given lengths, beside those of the strakes
+	Before    []stock.Before   // the pieces of a plan made before, to begin from
 	Seams     []hull.SeamMarks // the builder's own marks of where seams run
 	Hung      []hull.Hung      // girths measured to edges hung
 	Gaps      []hull.Gap       // openings measured for the last planks

@@ -34,7 +34,7 @@ func Work(j Job) (Result, finding.List) {
 	runs = append(runs, stock.WantedRuns(j.Wanted)...)
 	found = append(found, stock.CheckWanted(j.Wanted, j.Rules.Stock)...)
 	var f finding.List
-	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Rules.Lay, j.Rules.Stock)
+	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Before, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)
 	r.spilePieces()
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)

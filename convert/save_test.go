@@ -6,10 +6,12 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
+	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 	"strakebook/convert/xlsx"
 )
@@ -132,8 +134,9 @@ func TestNothingIsLeftBehind(t *testing.T) {
 	}
 }
 
-// A cut list cut again says what was said of the book: our sheets and marks of
-// the first run are gone, and not written beside the new ones.
+// A cut list cut again says what was said of the book, and that its plan is where
+// the new one begins: our sheets and marks of the first run are gone, and not
+// written beside the new ones. The plan costs no more than the one handed back.
 func TestCutTwice(t *testing.T) {
 	book, list := cutDemo(t)
 	again := filepath.Join(t.TempDir(), "again.xlsx")
@@ -141,8 +144,27 @@ func TestCutTwice(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := in.Work().Save(Target{Path: again}); err != nil {
+	done := in.Work()
+	if _, err := done.Save(Target{Path: again}); err != nil {
 		t.Fatal(err)
+	}
+	first, err := readBooks([]*sheet.Book{Demo()}, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	was := first.Work()
+	want := was.Result.Plan.Before(was.Result.Runs)
+	if len(in.job.Before) != len(want) {
+		t.Fatalf("%d pieces are read of %d", len(in.job.Before), len(want))
+	}
+	for i, b := range in.job.Before {
+		w := want[i]
+		if off := b.Joint - w.Joint; b.Mark != w.Mark || b.Of != w.Of || b.Board != w.Board || b.Stick == 0 != (w.Stick == 0) || w.Joint > 0 && max(off, -off) > measure.SixtyFourth {
+			t.Fatalf("piece %d is read as %+v and was %+v", i, b, w)
+		}
+	}
+	if now, then := done.Result.Plan.Summary.Total, was.Result.Plan.Summary.Total; now > then {
+		t.Errorf("from the plan handed back it comes to %v, and to %v before", now, then)
 	}
 	sheets, findings := seen(t, list)
 	sheetsAgain, findingsAgain := seen(t, again)
@@ -152,8 +174,9 @@ func TestCutTwice(t *testing.T) {
 	if d := cmp.Diff(findings, findingsAgain); d != "" {
 		t.Errorf("findings: %s", d)
 	}
-	if _, first := seen(t, book); len(first) == 0 || !cmp.Equal(first, findings) {
-		t.Errorf("the cut list is told otherwise than the book: %s", cmp.Diff(first, findings))
+	findings = slices.DeleteFunc(findings, func(f string) bool { return f == "plan-before Cut list!" })
+	if _, of := seen(t, book); len(of) == 0 || !cmp.Equal(of, findings) {
+		t.Errorf("the cut list is told otherwise than the book: %s", cmp.Diff(of, findings))
 	}
 }
 

@@ -21,8 +21,8 @@ type answer struct {
 	bound money
 	whole money // bound with the joints' cost
 	plan  Plan
-	draft bool               // a plan to begin another from, whose bound nobody asks for
-	seeds [][]measure.Length // joints to begin from, by run
+	draft bool                // a plan to begin another from, whose bound nobody asks for
+	begin []map[string]Before // plans to begin from, by the marks of their pieces
 	watch watch
 }
 
@@ -57,25 +57,37 @@ func (a *answer) solve(p part, r Rules) {
 	defer a.watch.finish()
 	s.enough = int64(r.Tries) * looks * int64(max(8, len(p.timbers))) / 8
 	var best layout
+	var begun []*layout
+	for _, by := range a.begin {
+		if l := (&layout{}); a.old(s, l, by) {
+			begun = append(begun, l)
+		}
+	}
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)
 		a.whole += max(0, floor-bound)
 		// Rounding the columns loses most where sticks of several lengths are to be
 		// chosen among: the search may better it.
-		if better := (layout{}); len(p.classes[p.timbers[0].class].opens) > 1 && best.total > floor+floor/1000 && s.best(&better, &best, moves, starts, floor+floor/1000) && better.total < best.total {
+		if better := (layout{}); len(p.classes[p.timbers[0].class].opens) > 1 && best.total > floor+floor/1000 && s.best(&better, []*layout{&best}, moves, starts, floor+floor/1000) && better.total < best.total {
 			best = better
+		}
+		for _, l := range begun {
+			if l.total < best.total {
+				best = *l
+			}
 		}
 		a.take(p, &best)
 		return
 	}
 	s.empty()
-	var first *layout
-	if l := (layout{}); a.seeds != nil && s.seed(&l, a.seeds) {
-		first = &l
-	}
-	if !s.best(&best, first, moves, starts, whole+whole/1000) {
+	if !s.best(&best, begun, moves, starts, whole+whole/1000) {
 		a.alone(p)
 		return
+	}
+	for _, l := range begun {
+		if l.broken < best.broken || l.broken == best.broken && p.paid(l) < p.paid(&best) {
+			best = *l // the search weighs rules against cost, and joints a hair beyond theirs
+		}
 	}
 	if best.broken == 0 && !a.draft {
 		all, turns := p.stretches(), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
@@ -100,35 +112,14 @@ func (a *answer) asMirrored(lr lay.Rules, r Rules, priced bool) {
 	for _, part := range h.parts() {
 		both.solve(part, r)
 	}
-	for i := range runs {
-		if !both.laid[i] {
-			a.seeds = nil
-			return
-		}
-		a.seeds = append(a.seeds, runs[i].Joints)
-	}
-}
-
-// seed lays every timber with joints given.
-func (s *search) seed(to *layout, joints [][]measure.Length) bool {
-	for i := range s.timbers {
-		p := &s.plans[i]
-		p.joints = p.joints[:0]
-		for _, at := range joints[s.timbers[i].runs[0]] {
-			p.joints = append(p.joints, int32(int64(at)/s.grid))
-		}
-		if !s.cut(i, 0.9) {
-			return false
-		}
-	}
-	s.keep(to)
-	return true
+	both.cut(r, priced)
+	a.begin = append(a.begin, byMark(both.plan.Before(runs)))
 }
 
 // best solves a part, and again from other starts while a rule is broken; a part
 // of few timbers three times anyhow, as it takes little.
-func (s *search) best(best, first *layout, moves, starts int, enough money) bool {
-	if !s.solve(best, first, moves, starts, enough) {
+func (s *search) best(best *layout, begun []*layout, moves, starts int, enough money) bool {
+	if !s.solve(best, begun, moves, starts, enough) {
 		return false
 	}
 	few := len(s.timbers) >= 6 && len(s.timbers) <= 12
@@ -137,7 +128,7 @@ func (s *search) best(best, first *layout, moves, starts int, enough money) bool
 			break
 		}
 		var other layout
-		if s.solve(&other, first, moves, starts, enough) && (other.broken < best.broken || other.broken == best.broken && other.total < best.total) {
+		if s.solve(&other, begun, moves, starts, enough) && (other.broken < best.broken || other.broken == best.broken && other.total < best.total) {
 			*best = other
 		}
 	}

@@ -56,7 +56,7 @@ func TestSharedCut(t *testing.T) {
 	for _, share := range []bool{false, true} {
 		r := DefaultRules()
 		r.ShareCuts, r.Tries = share, 100
-		runs, p, found := Work(lay.Runs(strakes[1:], scarf.DefaultRules()), rack, lr, r)
+		runs, p, found := Work(lay.Runs(strakes[1:], scarf.DefaultRules()), rack, nil, lr, r)
 		judge{t: t, runs: runs, rack: rack, plan: p, lr: lr, r: r}.all(found)
 		shared := 0
 		for _, c := range p.Cuts {
@@ -95,7 +95,7 @@ func TestKerfs(t *testing.T) {
 	} {
 		r := DefaultRules()
 		r.EndTrim, r.RipKerf, r.CrossKerf = 0, measure.Inches(c.rip), measure.Inches(c.cross)
-		_, p, _ := Work(WantedRuns(list), []Board{board("b", "pine", 1.125, c.wide, c.long/12, 0)}, lay.DefaultRules(), r)
+		_, p, _ := Work(WantedRuns(list), []Board{board("b", "pine", 1.125, c.wide, c.long/12, 0)}, nil, lay.DefaultRules(), r)
 		if len(p.Cuts) != c.boards || p.Summary.Unserved > 0 {
 			t.Errorf("%s: %d boards, want %d", c.what, len(p.Cuts), c.boards)
 		}
@@ -119,7 +119,7 @@ func TestPrices(t *testing.T) {
 	} {
 		short.Price, long.Price = source.Is(c.short), source.Is(c.long)
 		short.PerFoot, long.PerFoot = c.perFoot, c.perFoot
-		_, p, _ := Work(WantedRuns(list), []Board{short, long}, lay.DefaultRules(), DefaultRules())
+		_, p, _ := Work(WantedRuns(list), []Board{short, long}, nil, lay.DefaultRules(), DefaultRules())
 		if len(p.Cuts) != c.boards || math.Abs(p.Summary.Cost-c.cost) > 1e-6 {
 			t.Errorf("at %v and %v: %d boards for %v, want %d for %v", c.short, c.long, len(p.Cuts), p.Summary.Cost, c.boards, c.cost)
 		}

@@ -92,7 +92,7 @@ func figure(t *testing.T, name string, known float64, j job) (cost, bound float6
 		j.r.Tries = *tries
 	}
 	at := cpu()
-	runs, plan, found := Work(j.runs, j.rack, j.lr, j.r)
+	runs, plan, found := Work(j.runs, j.rack, nil, j.lr, j.r)
 	took := cpu() - at
 	judge{t: t, runs: runs, rack: j.rack, plan: plan, lr: j.lr, r: j.r}.all(found)
 	s := plan.Summary

@@ -305,7 +305,7 @@ func TestJudge(t *testing.T) {
 			if seed%3 == 0 { // pieces given, beside the strakes
 				laid = append(laid, WantedRuns(randomList(uint64(seed)))...)
 			}
-			runs, plan, found := Work(laid, rack, lr, r)
+			runs, plan, found := Work(laid, rack, nil, lr, r)
 			judge{t, runs, rack, plan, lr, r, stations}.all(found)
 			if !lr.Unlike {
 				mirrored(t, runs)

@@ -52,7 +52,7 @@ func TestOddBooks(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			lr, r := lay.DefaultRules(), DefaultRules()
 			at := cpu()
-			runs, plan, found := Work(lay.Runs(c.strakes, scarfRules(0)), c.rack, lr, r)
+			runs, plan, found := Work(lay.Runs(c.strakes, scarfRules(0)), c.rack, nil, lr, r)
 			j := judge{t: t, runs: runs, rack: c.rack, plan: plan, lr: lr, r: r}
 			j.strakes()
 			j.joints(found)

@@ -42,7 +42,7 @@ func TestBins(t *testing.T) {
 			r := DefaultRules()
 			r.EndTrim, r.CrossKerf, r.Edging, r.Dressing = 0, 0, 0, 0
 			at := cpu()
-			runs, plan, _ := Work(WantedRuns(list), []Board{board("b", "pine", 1, 4, float64(hold)/12, 0)}, lay.DefaultRules(), r)
+			runs, plan, _ := Work(WantedRuns(list), []Board{board("b", "pine", 1, 4, float64(hold)/12, 0)}, nil, lay.DefaultRules(), r)
 			took = append(took, (cpu() - at).Milliseconds())
 			if len(runs) != n || plan.Summary.Unserved > 0 || plan.Summary.Boards > best+1 {
 				t.Errorf("%s: %d bins, best known %d", name, plan.Summary.Boards, best)

@@ -192,6 +192,20 @@ func (s *search) keep(to *layout) {
 	to.joints, to.broken, to.total, to.useful = s.joints, s.broken, s.cost(0), s.useful()
 }
 
+// paid is what a layout truly comes to.
+func (y *yard) paid(l *layout) money { return l.spent + y.trueJoint*money(l.joints) }
+
+// clone is a layout that shares no memory.
+func (l *layout) clone(y *yard) *layout {
+	c := *l
+	c.lumber, c.plans = newLumber(y), make([]laying, len(l.plans))
+	l.lumber.copyTo(&c.lumber)
+	for i := range l.plans {
+		c.plans[i].copyFrom(&l.plans[i])
+	}
+	return &c
+}
+
 func (l *laying) copyFrom(from *laying) {
 	l.joints = append(l.joints[:0], from.joints...)
 	l.bins = append(l.bins[:0], from.bins...)

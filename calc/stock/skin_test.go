@@ -26,7 +26,7 @@ func TestSkins(t *testing.T) {
 	r := DefaultRules()
 	r.Spread = 2
 	strakes := []hull.Strake{{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}}
-	_, p, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), []Board{board("a", "Douglas fir", 1.25, 8, 22, 0), board("b", "Douglas fir", 1.25, 8, 12, 2)}, lay.DefaultRules(), r)
+	_, p, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), []Board{board("a", "Douglas fir", 1.25, 8, 22, 0), board("b", "Douglas fir", 1.25, 8, 12, 2)}, nil, lay.DefaultRules(), r)
 	s := p.Skins[0]
 	for _, c := range []struct{ got, want float64 }{{float64(s.Feet), 10}, {s.Weight, 33.56 * 10 / 12}, {s.Faying, 10}, {s.Seams, 20. / 12}, {s.Glue, 2 * (10 + 20./12)}} {
 		if math.Abs(c.got-c.want) > 0.01 {

@@ -7,12 +7,12 @@ import (
 
 // solve finds the least cost of one part of the yard that it can: many starts
 // bettered a little, and the best half of them more, again and again. Tries is
-// how many moves in all; first, if any, is a start of the caller's. It is false
+// how many moves in all; begun is starts of the caller's. It is false
 // where not even one start reaches.
-func (s *search) solve(best, first *layout, tries, starts int, enough money) bool {
+func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough money) bool {
 	var all []*layout
-	if first != nil {
-		all = append(all, first)
+	for _, l := range begun {
+		all = append(all, l.clone(s.yard))
 		starts++
 	}
 	for range starts * max(1, min(8, 250/len(s.timbers))) {

@@ -50,7 +50,7 @@ func told(strakes []hull.Strake, rack []Board) (runs []lay.Run, plan Plan, found
 	r := DefaultRules()
 	r.Tries = 300
 	r.Told = func(part float64) { parts = append(parts, part) }
-	runs, plan, found = Work(lay.Runs(strakes, scarf.DefaultRules()), rack, lay.DefaultRules(), r)
+	runs, plan, found = Work(lay.Runs(strakes, scarf.DefaultRules()), rack, nil, lay.DefaultRules(), r)
 	return runs, plan, found, parts
 }
 

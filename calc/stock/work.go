@@ -8,8 +8,10 @@ import (
 )
 
 // Work places the joints of every run and finds the boards its pieces are cut
-// from. It returns the runs with their joints, in the order they came.
-func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan, finding.List) {
+// from. It returns the runs with their joints, in the order they came. Before is
+// the pieces of a plan made before, to begin from: the new one comes to no more
+// wherever the old one still stands.
+func Work(runs []lay.Run, rack []Board, before []Before, lr lay.Rules, r Rules) ([]lay.Run, Plan, finding.List) {
 	priced := allPriced(rack)
 	out := append([]lay.Run{}, runs...)
 	h := build(out, rack, lr, r, priced)
@@ -22,6 +24,9 @@ func Work(runs []lay.Run, rack []Board, lr lay.Rules, r Rules) ([]lay.Run, Plan,
 	}
 	found = append(found, noStock(out, h, rack, r)...)
 	a := newAnswer(h, out, rack)
+	if len(before) > 0 {
+		a.begin = append(a.begin, byMark(before))
+	}
 	if lr.Unlike {
 		a.asMirrored(lr, r, priced)
 	}

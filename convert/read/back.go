@@ -21,18 +21,7 @@ type warned struct {
 
 // back takes from a sheet of ours the decisions that the builder wrote on it.
 func (r *reader) back(p *page) {
-	head, cols := 0, map[string]int{}
-	for row := 1; row <= min(p.rows, 10) && head == 0; row++ {
-		for _, col := range p.filled[0][row] {
-			switch t := text(p.sheet.At(row, col)); t {
-			case "Where", "Decision", "Code", "Suggests":
-				cols[t] = col
-			}
-		}
-		if cols["Where"] > 0 && cols["Decision"] > 0 && cols["Code"] > 0 {
-			head = row
-		}
-	}
+	head, cols := heads(p, "Where", "Decision", "Code")
 	if head == 0 {
 		return
 	}

@@ -10,7 +10,7 @@ func Kinds() []*finding.Kind {
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
-		GuideUnread, GuideUnmet, DecisionTaken, TableEdge, OffsetsLeft, ListOpen, FramesOpen,
+		GuideUnread, GuideUnmet, DecisionTaken, PlanBefore, TableEdge, OffsetsLeft, ListOpen, FramesOpen,
 	}
 }
 

@@ -101,7 +101,9 @@ func (r *reader) open(books []*sheet.Book) {
 		for _, s := range b.Sheets {
 			switch {
 			case b.Ours(s.Name):
-				r.back(newPage(b, s))
+				p := newPage(b, s)
+				r.back(p)
+				r.plan(p)
 			case b.OurText():
 				r.back(newPage(b, s))
 				r.add(finding.Finding{Kind: SheetUnused, Cell: source.Cell{Book: b.Name, Sheet: s.Name},

@@ -33,6 +33,7 @@ func carry(from []byte) (*carried, error) {
 		return nil, err
 	}
 	c := &carried{noNotes: map[string]bool{}, notes: map[string]map[string]string{}}
+	a.placeNotes(s)
 	for _, p := range s.sheets {
 		a.unselect(p.part)
 		a.nameFromSheet(p.part)

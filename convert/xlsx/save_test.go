@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -236,5 +237,56 @@ func TestPartsOfAnyNumberAreKept(t *testing.T) {
 	}
 	if other := book.Sheets[len(book.Sheets)-1]; other.Name != "Other" || other.At(1, 1).Formula != "Sheet1!B2*2" {
 		t.Errorf("of %q the last holds %+v", names, other.At(1, 1))
+	}
+}
+
+// Some programs name the parts of notes, and the prefixes in their drawings, their own
+// way: our notes stand on such a sheet beside the builder's, once, and the book is whole.
+func TestNotesInPartsOfOtherNames(t *testing.T) {
+	z, err := zip.NewReader(bytes.NewReader(builders(t)), int64(len(builders(t))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	a, err := unpack("", z)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rels, types := relsOf("xl/worksheets/sheet1.xml"), "[Content_Types].xml"
+	a.parts[rels] = bytes.ReplaceAll(a.parts[rels], []byte("../comments1.xml"), []byte("/xl/comments/comment1.xml"))
+	a.parts[rels] = bytes.ReplaceAll(a.parts[rels], []byte("../drawings/vmlDrawing1.vml"), []byte("/xl/drawings/commentsDrawing1.vml"))
+	a.parts[types] = bytes.ReplaceAll(a.parts[types], []byte("/xl/comments1.xml"), []byte("/xl/comments/comment1.xml"))
+	shapes := string(a.parts["xl/drawings/vmlDrawing1.vml"])
+	shapes = strings.NewReplacer("<v:", "<ns2:", "</v:", "</ns2:", "xmlns:v=", "xmlns:ns2=", "<x:", "<ns0:", "</x:", "</ns0:", "xmlns:x=", "xmlns:ns0=", `id="_x0000_s`, `id="note `).Replace(shapes)
+	for from, to := range map[string]string{"xl/comments1.xml": "xl/comments/comment1.xml", "xl/drawings/vmlDrawing1.vml": "xl/drawings/commentsDrawing1.vml"} {
+		a.names[slices.Index(a.names, from)], a.parts[to] = to, a.parts[from]
+		delete(a.parts, from)
+	}
+	a.parts["xl/drawings/commentsDrawing1.vml"] = []byte(shapes)
+	packed, err := a.pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	has := saved(t, packed, []sheet.Mark{
+		{Sheet: "Sheet1", Row: 3, Col: 2, Style: sheet.Wrong, Note: "error: no figure"},
+		{Sheet: "Sheet1", Row: 2, Col: 2, Style: sheet.Unsure, Note: "warning: off the run"},
+		{Sheet: "Other", Row: 1, Col: 1, Style: sheet.Unsure, Note: "warning: it hangs on that"},
+	})
+	notes, drawn := string(has.parts["xl/comments1.xml"]), has.parts["xl/drawings/vmlDrawing1.vml"]
+	for _, want := range []string{"measured twice", "off the run", "no figure"} {
+		if strings.Count(notes, want) != 1 {
+			t.Errorf("%q is not once in %s", want, notes)
+		}
+	}
+	if whole, ok := usualShapes(drawn); !ok || bytes.Count(drawn, []byte("<v:shape ")) != 2 || bytes.Contains(whole, []byte("ns2")) {
+		t.Errorf("two notes are drawn by %s", drawn)
+	}
+	if n := bytes.Count(has.parts[types], []byte("/xl/comments")); n != 2 || bytes.Contains(has.parts[types], []byte("/xl/comments/")) {
+		t.Errorf("%d parts of notes: %s", n, has.parts[types])
+	}
+	if packed, err = has.pack(); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := Read("again.xlsx", packed); err != nil {
+		t.Error(err)
 	}
 }

@@ -7,9 +7,9 @@ import (
 	"strakebook/calc/measure"
 )
 
-// unitsSet says that the units of what is written are set: in a book, or over it.
-func (r *reader) unitsSet(over []string) bool {
-	is := func(name string) bool { return settingName(name) == "units" }
+// isSet says that a book or the command line gives a setting.
+func (r *reader) isSet(setting string, over []string) bool {
+	is := func(name string) bool { return settingName(name) == settingName(setting) }
 	return slices.ContainsFunc(r.given, func(g givenSetting) bool { return is(g.name) }) ||
 		slices.ContainsFunc(over, func(s string) bool { name, _, _ := strings.Cut(s, "="); return is(name) })
 }

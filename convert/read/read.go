@@ -88,8 +88,11 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.leftovers(p)
 	}
 	r.checkGuide()
-	if !r.unitsSet(o.Set) {
+	if !r.isSet("units", o.Set) {
 		r.rules.Yard.Units = r.ownUnits()
+	}
+	if r.rules.Yard.Units == measure.StyleMM {
+		r.rules.RoundMetric(func(name string) bool { return r.isSet(name, o.Set) })
 	}
 	r.job.Rules = r.rules
 	return r.job, r.tables, r.found

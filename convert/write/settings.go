@@ -26,6 +26,9 @@ func settings(in Input) *page {
 	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
 	p.note("The other settings, where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: write the value on a sheet of your own headed Setting, Value.")
 	now, was := in.Result.Rules, calc.DefaultRules()
+	if u == measure.StyleMM {
+		was.RoundMetric(func(string) bool { return false })
+	}
 	defaults := was.Settings()
 	for i, s := range now.Settings() {
 		value, unit := settingCell(s, u)

@@ -32,7 +32,7 @@ func (r *reader) bevels(t *stationTable) {
 		case r.sums(t, row):
 			r.summarised(t, row)
 			continue
-		case r.words.has(label, "along"):
+		case r.words.has(label, "along"), r.distances(label):
 			r.along(t, row, cols, &b)
 			continue
 		}

@@ -1,6 +1,7 @@
 package read
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -182,6 +183,10 @@ func (r *reader) heads(t *stationTable, row int) bool {
 
 // positions takes a row of station positions or spacings, which its label names.
 func (r *reader) positions(t *stationTable, label string, row int) bool {
+	if t.position == 0 && len(t.lines) == 0 && r.distances(label) {
+		t.position = row
+		return true
+	}
 	hits := r.words.in(label)
 	if len(hits) == 0 || r.words.has(label, lineMeanings...) {
 		return false
@@ -197,6 +202,24 @@ func (r *reader) positions(t *stationTable, label string, row int) bool {
 		}
 	}
 	return false
+}
+
+// distanceText is the label of a row that says how far the stations lie from one of
+// them: Distance, Dist. from Fr 2, From sta. 0.
+var distanceText = regexp.MustCompile(`^(?:dist(?:ance)?s?\.?(?: aft)?(?: (?:from|of) (.+))?|(?:from|aft of) (.+))$`)
+
+// distances says that a label is such a one; above the first line it is of all.
+func (r *reader) distances(label string) bool {
+	t, _, _ := strings.Cut(inBrackets.ReplaceAllString(strings.ToLower(measure.Fold(label)), ""), ",")
+	m := distanceText.FindStringSubmatch(strings.Trim(t, " :"))
+	if m == nil {
+		return false
+	}
+	if m[1]+m[2] == "" {
+		return true
+	}
+	_, ok := r.nameIn(sheet.Cell{Kind: sheet.Text, Text: m[1] + m[2]})
+	return ok
 }
 
 // block is the view that a title row within a table gives the lines below it.

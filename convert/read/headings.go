@@ -111,7 +111,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 				nearest = text(c)
 				whole = strings.TrimSpace(whole + " " + nearest)
 			}
-			if n, ok := r.stationName(c); ok && row == bottom && (n.numbered || n.transom) {
+			if n, ok := r.widthHead(c); ok && row == bottom && (n.numbered || n.transom) {
 				n.col = col
 				t.names = append(t.names, n)
 			}
@@ -168,7 +168,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	if len(t.cols) < kind.least || !t.complete() {
 		return nil
 	}
-	if len(t.names) > 0 && (len(t.names) < fewestNames || kind.name != "strakes") {
+	if few := len(t.names) < fewestNames && !(len(t.names) == 2 && t.names[0].ofWidth && t.names[1].ofWidth); len(t.names) > 0 && (few || kind.name != "strakes") {
 		if len(t.names) >= fewestNames {
 			return nil // a table of stations
 		}

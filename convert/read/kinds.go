@@ -10,7 +10,7 @@ func Kinds() []*finding.Kind {
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
-		GuideUnread, GuideUnmet, DecisionTaken, PlanBefore, TableEdge, OffsetsLeft, ListOpen, FramesOpen,
+		GuideUnread, GuideUnmet, DecisionTaken, PlanBefore, TableEdge, OffsetsLeft, ListOpen, FramesOpen, ColumnUnread,
 	}
 }
 
@@ -85,6 +85,11 @@ var (
 		Code: "column-unused", Severity: finding.Note, Title: "column of a heading not known here",
 		Why:    "What is in it was not used.",
 		Remedy: "nothing, unless it should have been: name it as the tables of the starter book do",
+	}
+	ColumnUnread = &finding.Kind{
+		Code: "column-unread", Severity: finding.Warning, Title: "column of widths or prices that cannot be read",
+		Why:    "Its heading names widths or prices, and not at which stations or of how much they are: what is in it was not used.",
+		Remedy: "head widths \"Width at sta. 2\" by a station of the offsets, prices by what they are of: each, per board foot, per running foot or metre",
 	}
 	SummaryLeft = &finding.Kind{
 		Code: "summary-left", Severity: finding.Note, Title: "the table's own summary",

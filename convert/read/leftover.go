@@ -30,7 +30,7 @@ func (r *reader) leftovers(p *page) {
 				noted = append(noted, p.cell(row, col))
 			}
 			hidden = hidden || used && (p.sheet.HiddenRows[row] || p.sheet.HiddenCols[col])
-			if !used && (c.Kind != sheet.Text || figure(c.Text)) {
+			if !used && (c.Kind != sheet.Text || figure(c.Text) || r.lone(c)) {
 				figures = append(figures, p.cell(row, col))
 			}
 		}
@@ -64,6 +64,12 @@ func (r *reader) leftovers(p *page) {
 	if hidden {
 		r.add(finding.Finding{Kind: RowsHidden, Cell: whole, Text: "a table on the sheet has hidden rows or columns: they were read like the others"})
 	}
+}
+
+// lone says that a text is the name of a station by its number, and no remark.
+func (r *reader) lone(c sheet.Cell) bool {
+	n, ok := r.stationName(c)
+	return ok && n.numbered && n.worded
 }
 
 func plural(n int, one, many string) string {

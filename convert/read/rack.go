@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"strakebook/calc/measure"
 	"strakebook/calc/stock"
 )
 
@@ -14,6 +13,7 @@ func (r *reader) rack(t *records) {
 	table := t.found("rack")
 	cols := r.lengths(t, &table, "thickness", "width", "length", "badfrom", "badto")
 	species := ""
+	r.pricesSaid(t, cols["length"].form.Unit)
 	for _, row := range t.rows {
 		mark := t.text(row, "mark")
 		what := func(field string) string {
@@ -51,24 +51,4 @@ func (r *reader) rack(t *records) {
 	}
 	r.tableRead()
 	r.tables = append(r.tables, table)
-}
-
-// priced gives a board its price where that is not of the board itself: of a board
-// foot, or of so much of its length.
-func (r *reader) priced(t *records, row int, b *stock.Board, what string) {
-	if b.Price.OK() {
-		return
-	}
-	if p := r.number(t, row, "footprice", what); p.OK() {
-		b.Price, b.PerFoot = p, true
-		return
-	}
-	p, of := r.number(t, row, "runfoot", what), measure.Foot
-	if !p.OK() {
-		p, of = r.number(t, row, "runmetre", what), 1000*measure.Millimetre
-	}
-	if p.OK() && b.Length.OK() {
-		p.Value *= float64(b.Length.Value) / float64(of)
-		b.Price = p
-	}
 }

@@ -22,23 +22,24 @@ type Options struct {
 
 // reader is one reading of some books.
 type reader struct {
-	words   *words
-	rules   calc.Rules
-	pages   []*page
-	job     calc.Job
-	tables  []source.Table
-	dropped []source.Table
-	found   finding.List
-	guide   []sheet.GuideRow
-	now     *sheet.GuideRow // the line of the guide being read by
-	given   []givenSetting
-	decided []warned
-	at      map[string]source.Reading[measure.Length] // positions of stations by name
-	calls   map[source.Cell]called                    // what stations are called at their names
-	bare    measure.Unit                              // of a bare number, by Settings
-	named   map[string]name                           // texts already looked at as names of stations
-	sides   map[source.Cell]hull.Side                 // that tables of offsets are of
-	torn    map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
+	words    *words
+	rules    calc.Rules
+	pages    []*page
+	job      calc.Job
+	tables   []source.Table
+	dropped  []source.Table
+	found    finding.List
+	guide    []sheet.GuideRow
+	now      *sheet.GuideRow // the line of the guide being read by
+	given    []givenSetting
+	decided  []warned
+	at       map[string]source.Reading[measure.Length] // positions of stations by name
+	numbered map[source.Cell]bool                      // headings of widths by a number alone
+	calls    map[source.Cell]called                    // what stations are called at their names
+	bare     measure.Unit                              // of a bare number, by Settings
+	named    map[string]name                           // texts already looked at as names of stations
+	sides    map[source.Cell]hull.Side                 // that tables of offsets are of
+	torn     map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
 	// Of the table being read.
 	bareCells []bareCell
@@ -51,7 +52,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide,
-		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -83,6 +84,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.framesApart()
 	r.fillPositions()
 	r.widthsByStation()
+	r.widthsByNumber()
 	for _, p := range r.pages {
 		r.namedCells(p)
 		r.leftovers(p)

@@ -77,8 +77,8 @@ func (r *reader) columnsLeft(t *records) {
 	for _, n := range t.names {
 		known[n.col] = true
 	}
-	var left []string
-	var cells []source.Cell
+	var left, unread []string
+	var cells, asked []source.Cell
 	for col := t.left; col <= t.right; col++ {
 		if known[col] {
 			continue
@@ -90,10 +90,16 @@ func (r *reader) columnsLeft(t *records) {
 				t.page.use(row, col)
 			}
 		}
-		if any {
+		if any && r.namesKnown(t, t.heads[col]) {
+			unread, asked = append(unread, fmt.Sprintf("%q", t.heads[col])), append(asked, t.page.cell(t.head, col))
+		} else if any {
 			left = append(left, fmt.Sprintf("%q", t.heads[col]))
 			cells = append(cells, t.page.cell(t.head, col))
 		}
+	}
+	if len(unread) > 0 {
+		r.add(finding.Finding{Kind: ColumnUnread, Cell: asked[0], Also: asked[1:],
+			Text: fmt.Sprintf("%s not read: %s", plural(len(unread), fmt.Sprintf("column of the %s was", t.kind.name), fmt.Sprintf("columns of the %s were", t.kind.name)), strings.Join(unread, ", "))})
 	}
 	if len(left) > 0 {
 		r.add(finding.Finding{Kind: ColumnUnused, Cell: cells[0], Also: cells[1:],

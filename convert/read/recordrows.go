@@ -174,6 +174,12 @@ func (r *reader) unitRow(t *records, row int) bool {
 	if units == 0 {
 		return false
 	}
+	for i, n := range t.names { // widths by station have units of their own
+		if form, ok := bareUnit(t.page.at(row, n.col).Text); ok && i == 0 {
+			t.said["widths"] = form
+		}
+		t.page.use(row, n.col)
+	}
 	for m, col := range t.cols {
 		t.page.use(row, col)
 		if form, ok := said[m]; ok {

@@ -20,6 +20,7 @@ type name struct {
 	worded   bool // it says that it is a station
 	transom  bool
 	summary  bool // not a station: the table's own totals or maxima
+	ofWidth  bool // its heading says that the width there stands below: Width at sta. 2
 }
 
 var (

@@ -234,6 +234,9 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 	}
 	for _, n := range t.names {
 		r.useHead(t.page, t.head, n.col)
+		if n.ofWidth && !n.worded {
+			r.numbered[t.page.cell(t.head, n.col)] = true
+		}
 		r.call(t.page.cell(t.head, n.col), t.page.raw(t.head, n.col), t.heads[n.col])
 		r.fineColumn(t, n.col)
 	}
@@ -251,6 +254,12 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 		if form, ok := headUnit(h); ok && r.words.has(h, "width") && col == t.names[0].col {
 			said = form
 		}
+		if form, ok := widthUnit(h); ok && col == t.names[0].col {
+			said = form
+		}
+	}
+	if form, ok := t.said["widths"]; ok {
+		said = form
 	}
 	d := decide(weigh(cells), said, r.bare, false)
 	if d.open {

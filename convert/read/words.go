@@ -117,6 +117,12 @@ func (w *words) heading(text string) string {
 }
 
 func (w *words) asHeading(text string) string {
+	if m := w.meaning[strings.Join(tokens(text), " ")]; m != "" {
+		return m
+	}
+	if m, ok := priceHead(text); ok {
+		return m
+	}
 	for _, t := range [][]string{tokens(inBrackets.ReplaceAllString(text, " ")), tokens(text)} {
 		if m := w.meaning[strings.Join(t, " ")]; m != "" {
 			return m

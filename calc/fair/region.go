@@ -46,6 +46,11 @@ func (t *table) unfair(row, k, inside int) bool {
 	}
 	y, gauge := p.leaveOut(i, 4)
 	off := math.Abs(p.y[i]-y) / gauge / t.scale
+	if inside > 1 {
+		// A line that bends ever otherwise, if smoothly, is no cubic and no corner.
+		finer, grown := p.leaveOut(i, 6)
+		off = min(off, math.Abs(p.y[i]-finer)/grown/t.scale)
+	}
 	if off < t.rules.Sure || off < 2*t.common(row, at) {
 		return false
 	}

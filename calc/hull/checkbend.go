@@ -10,13 +10,15 @@ import (
 // How a section's bend at one station is held against that at the next ones.
 // Measured on the hulls of the detection test.
 const (
-	bendSlack  = 2.5 // bends that differ by so many times what rounding explains agree
-	bendDoubt  = 1.5 // how much of what they differ by beyond that is doubt
-	bendShare  = 0.1 // share of the bend itself that is doubt
-	fewShare   = 0.5 // and where there are too few moulds for a line to have a say
-	fewMoulds  = 5
-	worseSight = 3    // a stencil of so many times the least doubt has no say
-	leastSlope = 0.25 // of a section to the direction of measuring, below which it tells nothing
+	bendSlack   = 2.5  // bends that differ by so many times what rounding explains agree
+	bendDoubt   = 1.5  // how much of what they differ by beyond that is doubt
+	bendShare   = 0.1  // share of the bend itself that is doubt
+	onwardTimes = 1.4  // so many times the doubt of a half-breadth seen from one side alone: a hull is drawn in fast to its ends
+	bendUnlike  = 0.35 // and so much more for each time that the section or the point's place on it differs
+	fewShare    = 0.5  // and where there are too few moulds for a line to have a say
+	fewMoulds   = 5
+	worseSight  = 3    // a stencil of so many times the least doubt has no say
+	leastSlope  = 0.25 // of a section to the direction of measuring, below which it tells nothing
 )
 
 // Opinion is what the section at a station makes of the figure of a line: where
@@ -72,6 +74,8 @@ type bow struct {
 	off   float64 // how far the point is off their curve, in the direction it is measured in
 	grow  float64 // how far rounding grows in that
 	lever float64 // how far it would be off for a bend of one
+	long  float64 // from the stencil's first point to its last
+	part  float64 // of the way from the stencil's first point to its last it lies
 	rank  int     // how many of the stencil's points lie before it
 }
 
@@ -117,6 +121,7 @@ func (s *sight) bowAt(rows []fair.Row, line, station int, st stencil) (b bow, ok
 		return b, false
 	}
 	turn := vo - slope*va
+	b.long, b.part = long, (pa-po*va/vo)/long
 	pa += moved * va
 	var w [4]float64
 	fair.Weights(along[:n], pa, w[:n])
@@ -202,7 +207,7 @@ func polynomial(x, y []float64, at float64) (value, slope float64) {
 
 // seen is the bend of a section as a station beside shows it: what it would put
 // the point off by, and how far that may be out by rounding.
-type seen struct{ x, off, noise float64 }
+type seen struct{ x, off, noise, long, part float64 }
 
 // compare is what the figure would be if the section bent about it as the
 // sections at the stations beside it do.
@@ -232,8 +237,30 @@ func (s *sight) compare(rows []fair.Row, scale float64, line, station int, st st
 			doubt = max(doubt, fewShare*math.Abs(b.off))
 		}
 	}
+	times := 1.0
+	if (nb == 0 || na == 0) && s.o.Lines[line].View == HalfBreadth {
+		times = onwardTimes
+	}
 	return fair.Opinion{Value: rows[line].Y[station] - (here.off - want.off),
-		Sd: math.Hypot(math.Hypot(here.grow, want.noise)*scale, math.Hypot(bendDoubt*doubt, bendShare*want.off))}, true
+		Sd: times * math.Hypot(math.Hypot(here.grow, want.noise)*scale, math.Hypot(bendDoubt*doubt, (bendShare+s.unlike(st, here, want))*want.off))}, true
+}
+
+// unlike is how much of the bend is doubt because the section is not of the size it
+// has at the stations beside, or the point lies elsewhere along its stencil: a
+// section drawn in to the ends keeps its shape rather than its bend, and above the
+// keel it may turn the more sharply the nearer to it.
+func (s *sight) unlike(st stencil, here bow, there seen) float64 {
+	times := ratio(here.long, there.long)
+	if l := st.lines[0]; s.height[l] >= 0 && s.breadth[l] < 0 && s.o.Lines[l].Role != Buttock {
+		times *= ratio(here.part, there.part)
+	}
+	return bendUnlike * (times - 1)
+}
+
+// ratio is how many times the greater of two shares or lengths is the lesser.
+func ratio(a, b float64) float64 {
+	near, far := min(a, b), max(a, b)
+	return far / math.Max(near, 0.01*far)
 }
 
 // look gathers the bend at the next two stations on one side, as long as the
@@ -244,7 +271,7 @@ func (s *sight) look(rows []fair.Row, line, station, step int, st stencil, here 
 		if !ok || b.rank != here.rank {
 			break
 		}
-		all[n] = seen{rows[line].X[k], b.off / b.lever * here.lever, b.grow * math.Abs(here.lever/b.lever)}
+		all[n] = seen{rows[line].X[k], b.off / b.lever * here.lever, b.grow * math.Abs(here.lever/b.lever), b.long, b.part}
 		n++
 	}
 	return n
@@ -265,7 +292,7 @@ func middle(x float64, before, after []seen, scale float64) (want seen, doubt fl
 // product of the distances to them.
 func levelAt(x float64, a, b seen) (at seen, product float64) {
 	p, q := x-a.x, b.x-x
-	return seen{x, (a.off*q + b.off*p) / (p + q), math.Hypot(a.noise*q, b.noise*p) / (p + q)}, p * q
+	return seen{x, (a.off*q + b.off*p) / (p + q), math.Hypot(a.noise*q, b.noise*p) / (p + q), (a.long*q + b.long*p) / (p + q), (a.part*q + b.part*p) / (p + q)}, p * q
 }
 
 // onward is the bend past the last station: that of the last, and in doubt by as

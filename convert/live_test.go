@@ -4,8 +4,11 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
+	"strings"
 	"testing"
 
+	"strakebook/convert/csv"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
 	"strakebook/convert/xlsx"
@@ -83,4 +86,103 @@ func bareOf(b *sheet.Book) *sheet.Book {
 		out.Sheets = append(out.Sheets, &bare)
 	}
 	return out
+}
+
+// A yard in which one board holds pieces of two widths and two thicknesses, the
+// narrow and thin one before the other, and pieces have no board: what fits, the
+// net and the waste follow the settings, piece by piece.
+func TestFiguresOfSticksFollowEveryPiece(t *testing.T) {
+	var books []*sheet.Book
+	for name, text := range map[string]string{
+		"strakes.csv": "Strake,Skin,Side,Thickness (in),Width (in),Length (ft),Species\n1,plank,starboard,1,5,6,fir\n2,plank,starboard,1.5,7,6,fir\n3,plank,both,1,5,10,teak\n4,plank,port,1,9,11,fir\n",
+		"rack.csv":    "Board,Thickness (in),Width (in),Length (ft),Count,Price/bf,Species\nA,1.75,8,13,1,4,fir\nB,1.75,5.5,13,1,4,teak\n",
+	} {
+		b, err := csv.Read(name, []byte(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		books = append(books, b)
+	}
+	slices.SortFunc(books, func(a, b *sheet.Book) int { return -strings.Compare(a.Path, b.Path) })
+	done, err := readBooks(books, Options{Set: []string{"edge allowance=1/4", "dressing allowance=3/16"}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	in := done.Work().input(true)
+	plan := in.Result.Plan
+	// Two of 6 ft by 5 by 1 and 7 by 1 1/2 in, and one of 10 ft by 5 by 1: 2.5, 5.25 and 4.1667 board feet.
+	if s := plan.Summary; s.Boards != 2 || s.Unserved != 1 || math.Abs(float64(s.NetFeet)-11.916667) > 1e-6 {
+		t.Fatalf("%d boards, %d pieces without one, net %v", s.Boards, s.Unserved, s.NetFeet)
+	}
+	if wide := plan.Cuts[0]; len(wide.Pieces) != 2 || plan.Pieces[wide.Pieces[0]].Strake != "1" || plan.Pieces[wide.Pieces[1]].Strake != "2" {
+		t.Fatalf("the wide board holds %v", wide.Pieces)
+	}
+	asWas := changed(t, in, nil)
+	for _, s := range asWas.Sheets {
+		for r := 2; s.Name == "Summary" && s.At(r, 1).Text != ""; r++ {
+			want := map[string]float64{"Board feet in the pieces": 11.916667, "Waste, per cent bought": plan.Summary.WasteOfBought, "Waste, per cent on the net": plan.Summary.WasteOnNet}[s.At(r, 1).Text]
+			if got := s.At(r, 2).Number; want > 0 && math.Abs(got-want) > 1e-5 {
+				t.Errorf("%s: %v, want %v", s.At(r, 1).Text, got, want)
+			}
+		}
+	}
+	for _, c := range []struct{ edge, dress float64 }{{0.25, 0.1875}, {1.01, 0.1875}, {0.25, 0.26}, {0.6, 0.1875}} {
+		back := changed(t, in, map[string]float64{"edge allowance": c.edge, "dressing allowance": c.dress})
+		for r := 2; r <= len(plan.Cuts)+1; r++ {
+			cut := plan.Cuts[r-2]
+			want := "fits"
+			for _, k := range cut.Pieces {
+				if p := plan.Pieces[k]; p.Width.Inches()+c.edge > cut.Board.Width.Value.Inches() || p.Thickness.Inches()+c.dress > cut.Board.Thickness.Value.Inches() {
+					want = "does not fit"
+				}
+			}
+			if got := under(back, "Stock", "Still fits", r); got.Text != want {
+				t.Errorf("edge %v, dressing %v: board %s %q, want %q", c.edge, c.dress, cut.Mark, got.Text, want)
+			}
+		}
+	}
+}
+
+// changed is our sheets with settings changed, worked out by the library.
+func changed(t *testing.T, in write.Input, set map[string]float64) *sheet.Book {
+	t.Helper()
+	ours, _ := write.Lay(in).Book()
+	for _, s := range ours.Sheets {
+		if s.Name != "Settings" {
+			continue
+		}
+		for _, row := range s.Each() {
+			if len(row) < 2 {
+				continue
+			}
+			if v, ok := set[row[0].Text]; ok {
+				row[1].Number = v
+			}
+		}
+	}
+	path := filepath.Join(t.TempDir(), "out.xlsx")
+	if err := xlsx.Save(path, false, bareOf(ours), nil, nil); err != nil {
+		t.Fatal(err)
+	}
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	back, err := xlsx.Read(path, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return back
+}
+
+// under is the cell of a row under a heading of one of our sheets.
+func under(b *sheet.Book, name, heading string, row int) sheet.Cell {
+	for _, s := range b.Sheets {
+		for c := 1; s.Name == name && s.At(1, c).Text != ""; c++ {
+			if s.At(1, c).Text == heading {
+				return s.At(row, c)
+			}
+		}
+	}
+	return sheet.Cell{}
 }

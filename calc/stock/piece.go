@@ -5,6 +5,7 @@ import (
 
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
+	"strakebook/calc/measure"
 )
 
 // pieces is a run's pieces with their marks and ends.
@@ -14,7 +15,7 @@ func pieces(run *lay.Run) []Piece {
 		p := Piece{
 			Mark:   mark(run, i+1),
 			Strake: run.Name, Skin: run.Skin, Side: run.Side, Place: i + 1, Of: len(run.Pieces), Species: run.Species,
-			Thickness: run.Thick, Width: run.Wide, Length: l, Scarf: run.Scarf, Fore: FeatherInside, Aft: FeatherOutside, Given: run.Given, Board: -1, Cell: run.Cell,
+			Thickness: run.Thick, Hollow: run.Hollow, Width: run.Wide, Length: l, Scarf: run.Scarf, Fore: FeatherInside, Aft: FeatherOutside, Given: run.Given, Board: -1, Cell: run.Cell,
 		}
 		if run.Feather.OutsideFore() {
 			p.Fore, p.Aft = FeatherOutside, FeatherInside
@@ -49,6 +50,11 @@ func mark(run *lay.Run, place int) string {
 		side = "P"
 	}
 	return fmt.Sprintf("%s%s-%s-%d", skin, run.Name, side, place)
+}
+
+// Feet is a piece's board feet, by its own thickness, width and length.
+func (p *Piece) Feet() measure.BoardFeet {
+	return measure.BoardFeet(p.Thickness.Inches() * p.Width.Inches() * p.Length.Feet() / 12)
 }
 
 // slants is how many ends of a piece are scarfed.

@@ -105,6 +105,7 @@ type Piece struct {
 	Of        int // how many pieces the strake has
 	Species   string
 	Thickness measure.Length
+	Hollow    measure.Length // worked out of its back: its board is so much the thicker
 	Width     measure.Length // of the board face it must cover
 	Length    measure.Length // long point to long point
 	Scarf     measure.Length // run of its strake's scarfs
@@ -144,9 +145,9 @@ type OrderLine struct {
 // Summary is what the plan comes to.
 type Summary struct {
 	Pieces, Boards int
-	Bought, Used   measure.Length // added up along the boards, and along the pieces
+	Bought, Used   measure.Length // added up along the boards, and along the pieces cut from them
 	BoardFeet      measure.BoardFeet
-	NetFeet        measure.BoardFeet // in the pieces, by their own thickness, width and length
+	NetFeet        measure.BoardFeet // in the pieces cut from boards, by their own thickness, width and length
 	Cost           float64           // zero where the rack has no prices
 	Spent          float64           // what was made least: cost, or board feet where there are no prices
 	Bound          float64           // no plan can spend less on lumber
@@ -154,6 +155,7 @@ type Summary struct {
 	WasteOfBought  float64           // per cent of what is bought
 	WasteOnNet     float64           // per cent to add to the net
 	Unserved       int               // pieces no board was found for
+	Lacking        measure.Length    // their lengths added up
 	Joints         int
 	Total          float64 // Spent and the joints' cost
 	TotalBound     float64 // no plan can come to less in all

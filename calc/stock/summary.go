@@ -1,11 +1,7 @@
 package stock
 
-import (
-	"strakebook/calc/measure"
-)
-
-// summarize adds the plan up. One that breaks rules may come to less than any
-// that keeps them.
+// summarize adds the plan up: what is used, net and waste by the pieces that have
+// a board. One that breaks rules may come to less than any that keeps them.
 func (a *answer) summarize(r Rules, priced, broken bool) {
 	p := &a.plan
 	s := &p.Summary
@@ -17,11 +13,13 @@ func (a *answer) summarize(r Rules, priced, broken bool) {
 	}
 	s.Pieces, s.Boards, s.Priced = len(p.Pieces), len(p.Cuts), priced
 	for _, piece := range p.Pieces {
-		s.Used += piece.Length
-		s.NetFeet += measure.BoardFeet(piece.Thickness.Inches() * piece.Width.Inches() * piece.Length.Feet() / 12)
 		if piece.Board < 0 {
 			s.Unserved++
+			s.Lacking += piece.Length
+			continue
 		}
+		s.Used += piece.Length
+		s.NetFeet += piece.Feet()
 	}
 	for _, c := range p.Cuts {
 		s.Bought += c.Board.Length.Value
@@ -32,7 +30,7 @@ func (a *answer) summarize(r Rules, priced, broken bool) {
 	if priced {
 		s.Cost = s.Spent
 	}
-	if served := s.Unserved == 0; served && s.BoardFeet > 0 && s.NetFeet > 0 {
+	if s.BoardFeet > 0 && s.NetFeet > 0 {
 		s.WasteOfBought = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.BoardFeet)
 		s.WasteOnNet = 100 * float64(s.BoardFeet-s.NetFeet) / float64(s.NetFeet)
 	}

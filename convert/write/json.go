@@ -102,6 +102,9 @@ func jsonResult(in Input) object {
 	put("scarfs", list)
 	if s := r.Plan.Summary; s.Boards > 0 {
 		stock := object{"pieces": s.Pieces, "boards": s.Boards, "bought_mm": s.Bought.Millimetres(), "used_mm": s.Used.Millimetres(), "board_feet": float64(s.BoardFeet), "cost": s.Cost, "waste_pct": s.WasteOfBought}
+		if s.Unserved > 0 {
+			stock["no_board"], stock["no_board_mm"] = s.Unserved, s.Lacking.Millimetres()
+		}
 		if s.Bound > 0 {
 			stock["bound"], stock["bound_pct"] = s.Bound, 100*(s.Spent-s.Bound)/s.Bound
 		}

@@ -46,6 +46,7 @@ func boards(in Input, list *page) *page {
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
 	p.note("Drawn on the upper edge, outside face up: a bar where an end is square, a slant where it is scarfed, a cross where a station lies, dots for what is left over. A piece's mark stands at its fore end where there is room.")
 	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x), or with slanted cuts shared, are not followed.")
+	p.note("Across and Through are the widest and the thickest of the stick's pieces, Through with the hollow worked out of the back.")
 	d := in.drawer()
 	var of []laneOf
 	for _, c := range in.Result.Plan.Cuts {
@@ -67,10 +68,7 @@ type laneOf struct {
 func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int) []sheet.Cell {
 	u, r := in.units(), in.Result.Rules.Stock
 	s := onStick(in, c, lane)
-	across, through := measure.Length(0), measure.Length(0)
-	if len(c.Pieces) > 0 {
-		across, through = faces(in.Result.Plan.Pieces[c.Pieces[0]], r)
-	}
+	across, through := largest(in, c, s)
 	both := func(key string, l measure.Length, formula string) (shown, figures []sheet.Cell) {
 		cs := p.length(key, l, u, formula)
 		if u != measure.StyleFeet {
@@ -128,13 +126,28 @@ func dressing(p *page, u measure.Style) string {
 	return fmt.Sprintf(`IF(%s="quarters",1,0)*IF(%s<=%s,%s,%s)+IF(%s="quarters",0,1)*%s`, by, p.here("Thickness"), loses(1.5+1e-6), loses(3./16), loses(0.25), by, set("dressing allowance"))
 }
 
-// faces is a piece's size across its board and through it: a strip is ripped off
+// largest is the widest and the thickest of what is cut from a stick, across its
+// board and through it; of a lane left whole, of its board's other lanes.
+func largest(in Input, c stock.Cut, s stick) (across, through measure.Length) {
+	on := s.on
+	if len(on) == 0 {
+		on = c.Pieces
+	}
+	for _, k := range on {
+		a, t := faces(in.Result.Plan.Pieces[k], in.Result.Rules.Stock)
+		across, through = max(across, a), max(through, t)
+	}
+	return across, through
+}
+
+// faces is a piece's size across its board and through it, with the hollow worked
+// out of its back: a strip is ripped off
 // the board's edge, whose thickness becomes its width, unless set otherwise.
 func faces(q stock.Piece, r stock.Rules) (across, through measure.Length) {
 	if q.Skin == hull.Strips && !r.StripsFlat {
 		return q.Thickness, q.Width
 	}
-	return q.Width, q.Thickness
+	return q.Width, q.Thickness + q.Hollow
 }
 
 // boardFeet is a board's measure by its own columns.

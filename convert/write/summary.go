@@ -5,7 +5,7 @@ import (
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
-	"strakebook/calc/measure"
+	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
 
@@ -25,9 +25,12 @@ func Lines(in Input) [][2]string {
 	add("Findings", "%s", in.Findings.Tally())
 	s := in.Result.Plan.Summary
 	if s.Pieces > 0 {
-		joints, strakes, given := 0, 0, 0
+		joints, strakes, given, uncut := 0, 0, 0, 0
 		for _, r := range in.Result.Runs {
 			joints += len(r.Joints)
+			if len(r.Pieces) == 0 {
+				uncut++
+			}
 			if r.Given {
 				given++
 			} else {
@@ -37,9 +40,15 @@ func Lines(in Input) [][2]string {
 		if strakes > 0 {
 			add("Strakes", "%d, of %d pieces with %d scarfs", strakes, s.Pieces-given, joints)
 		}
+		if uncut > 0 {
+			add("Not cut", "%d strakes are in no pieces, for the reason that Warnings gives: no figure of boards counts them", uncut)
+		}
 		if given > 0 {
 			add("Pieces given", "%d, cut square", given)
 		}
+	}
+	if s.Unserved > 0 && len(in.Job.Rack) > 0 {
+		add("No board", "for %d of the %d pieces, %s in all: board feet, waste and cost are of the others", s.Unserved, s.Pieces, in.units().Long(s.Lacking))
 	}
 	if s.Boards > 0 {
 		add("Boards", "%d, %.0f board feet; %.1f per cent of it waste (%.1f per cent on the net)", s.Boards, float64(s.BoardFeet), s.WasteOfBought, s.WasteOnNet)
@@ -93,15 +102,8 @@ func lumber(in Input, p, list, sticks *page) {
 	}
 	p.line(text("Sticks that no longer fit"), livef(whole(0), `COUNTIF(%s,"does not fit")`, sticks.span("Still fits")), words("after a change of the settings in this book; nought as worked out"))
 	p.line(text("Board feet bought"), livef(number(float64(s.BoardFeet), sheet.Measure), "SUM(%s)", sticks.span("Board feet")), words("of all boards cut, rack and mill"))
-	if s.Unserved > 0 {
-		return
-	}
 	bought, net := p.at("Figure", len(p.rows)-1), p.at("Figure", len(p.rows))
-	in3 := "144"
-	if in.units() == measure.StyleMM {
-		in3 = "144/16387.064"
-	}
-	p.line(text("Board feet in the pieces"), livef(number(float64(s.NetFeet), sheet.Measure), "SUMPRODUCT(%s,%s,%s)/%s", list.span("Thickness"), list.span("Width"), list.span("Length"), in3), words("by their own thickness, width and length"))
+	p.line(text("Board feet in the pieces"), livef(number(float64(s.NetFeet), sheet.Measure), "SUM(%s)", list.span("Board feet")), words(placed(s)+"by their own thickness, greatest width and length"))
 	p.line(text("Waste, per cent bought"), livef(number(s.WasteOfBought, sheet.Percent), "100*(%s-%s)/%s", bought, net, bought), words("of what is bought"))
 	p.line(text("Waste, per cent on the net"), livef(number(s.WasteOnNet, sheet.Percent), "100*(%s-%s)/%s", bought, net, net), words("to add to what is in the pieces"))
 	if s.Priced {
@@ -122,4 +124,12 @@ func unused(all []bevel.Schedule) string {
 		return ""
 	}
 	return fmt.Sprintf(", %d of them worked out from the hull though bevels were handed in: those could not be laid out, see Warnings", n)
+}
+
+// placed says which pieces the net is of, where not all have a board.
+func placed(s stock.Summary) string {
+	if s.Unserved == 0 {
+		return ""
+	}
+	return fmt.Sprintf("of the %d pieces that have a board, ", s.Pieces-s.Unserved)
 }

@@ -4,6 +4,9 @@ package calc
 // figures, in the order of the settings. What matters to the work alone, as a kerf
 // or an allowance, stays as its source has it.
 var roundMetric = map[string]string{
+	"mould thickness":      "19 mm",
+	"widths within":        "6 mm",
+	"seams within":         "10 mm",
 	"widest topside plank": "150 mm",
 	"widest bilge plank":   "200 mm",
 	"widest bottom plank":  "250 mm",

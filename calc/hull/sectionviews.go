@@ -49,7 +49,7 @@ func (h *hull) viewsApart() finding.List {
 		k := h.nearestStation(m.x)
 		f := finding.Finding{Kind: ViewsApart, Cell: a.Values[k].Cell, Also: []source.Cell{b.Values[k].Cell}, Reads: a.Values[k].Text,
 			Text: fmt.Sprintf("%s and %s are %s apart where they cross near station %s", a.words(), b.words(),
-				h.o.Form.Write(measure.Inches(m.apart).Round(h.o.Resolution)), h.o.Stations[k].Name)}
+				h.o.Form.Say(measure.Inches(m.apart).Round(h.o.Resolution)), h.o.Stations[k].Name)}
 		found = append(found, f)
 	}
 	return found

@@ -225,7 +225,7 @@ func unfit(all []Spiled, strakes []Strake, form measure.Form, r Rules) finding.L
 	p := all[worst]
 	f := finding.Finding{Kind: SpileUnfit, Reads: p.Strake,
 		Text: fmt.Sprintf("%d of the %s skin's strakes will not lie to a straight edge: %s must be sprung %s edgewise in %s, and no more than %s of width would take it",
-			n, p.Skin, p.Strake, form.Write(p.Sny.Abs().Round(form.Finest())), form.Write(p.Length.Round(16*form.Finest())), form.Write(p.LiesWidth.Round(form.Finest())))}
+			n, p.Skin, p.Strake, form.Say(p.Sny.Abs().Round(form.Finest())), form.Say(p.Length.Round(16*form.Finest())), form.Say(p.LiesWidth.Round(form.Finest())))}
 	for _, s := range strakes {
 		for _, name := range s.Names() {
 			if s.Skin == p.Skin && name == p.Strake && f.Cell.Row == 0 {

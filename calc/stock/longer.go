@@ -30,7 +30,16 @@ func (s Stay) Name() string {
 	return fmt.Sprintf("row %d", s.Row+1)
 }
 
-// longer asks what two and four feet more than the mill's longest of each size
+// longerBy is how much longer a length at the mill might be: two feet, or 600 mm
+// where the mill saws to round metric lengths.
+func longerBy(l measure.Length) measure.Length {
+	if l%(50*measure.Millimetre) == 0 && l%measure.Inch != 0 {
+		return 600 * measure.Millimetre
+	}
+	return 2 * measure.Foot
+}
+
+// longer asks what one such step and two more than the mill's longest of each size
 // would save, by the bound.
 func (a *answer) longer(p part) {
 	if len(a.rack) == 0 {
@@ -62,12 +71,13 @@ func (a *answer) longer(p part) {
 		if slices.ContainsFunc(a.plan.Longer, func(l Longer) bool { return l.Board.Cell == a.rack[row].Cell && l.Board.Mark == a.rack[row].Mark }) {
 			continue
 		}
-		for feet := measure.Length(2); feet <= 4; feet += 2 {
+		step := longerBy(a.rack[row].Length.Value)
+		for by := step; by <= 2*step; by += step {
 			more := p.yard
 			st := p.sticks[best]
 			whole := int64(a.rack[row].Length.Value)
-			st.cost = money(float64(st.cost) * (float64(whole+int64(feet*measure.Foot)) / float64(whole)))
-			st.hold += int64(feet * measure.Foot)
+			st.cost = money(float64(st.cost) * (float64(whole+int64(by)) / float64(whole)))
+			st.hold += int64(by)
 			more.sticks = append(slices.Clone(p.sticks), st)
 			more.classes = slices.Clone(p.classes)
 			mc := &more.classes[class]
@@ -80,7 +90,7 @@ func (a *answer) longer(p part) {
 				least, _ = newSearch(&more).rough(0)
 			}
 			if saves := bound - least; saves > bound/1000 {
-				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + feet*measure.Foot, Saves: saves.value()})
+				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + by, Saves: saves.value()})
 			}
 		}
 	}

@@ -26,12 +26,35 @@ func stays(all []stock.Stay) (boards int, which string) {
 	return boards, strings.Join(named, ", ")
 }
 
+// boardMeasure is how much lumber is cut, in words.
+func boardMeasure(in Input) string {
+	feet := fmt.Sprintf("%.0f board feet", float64(in.Result.Plan.Summary.BoardFeet))
+	if in.units() == measure.StyleMM {
+		return fmt.Sprintf("%.2f cubic m, %s", cubicBought(in), feet)
+	}
+	return feet
+}
+
+// cubicBought is the boards cut in cubic metres, as they measure.
+func cubicBought(in Input) float64 {
+	sum := 0.0
+	for _, c := range in.Result.Plan.Cuts {
+		b := c.Board
+		sum += b.Thickness.Value.Millimetres() * b.Width.Value.Millimetres() * b.Length.Value.Millimetres()
+	}
+	return sum / 1e9
+}
+
 // longer is what a length beyond the mill's longest would save, in words.
 func longer(in Input, l stock.Longer) string {
 	u, b := in.units(), l.Board
-	saves := fmt.Sprintf("would take up to %.0f board feet less", l.Saves)
+	saves := fmt.Sprintf("would take up to %.1f board feet less", l.Saves)
+	if u == measure.StyleMM {
+		saves = fmt.Sprintf("would take up to %.3f cubic m less", l.Saves*cubicMetre/12)
+	}
 	if in.Result.Plan.Summary.Priced {
-		saves = fmt.Sprintf("would cost up to %.2f less, at the same price a foot", l.Saves)
+		by := map[bool]string{true: "metre", false: "foot"}[u == measure.StyleMM]
+		saves = fmt.Sprintf("would cost up to %.2f less, at the same price a %s", l.Saves, by)
 	}
 	return fmt.Sprintf("%s of %s %s long, in place of %s, %s", measuredAcross(b, u), b.Species, u.Long(l.Length), u.Long(b.Length.Value), saves)
 }

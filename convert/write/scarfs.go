@@ -6,6 +6,7 @@ import (
 
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
+	"strakebook/calc/measure"
 	"strakebook/calc/scarf"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
@@ -15,7 +16,7 @@ import (
 func scarfs(in Input) *page {
 	u := in.units()
 	p := table("Scarfs", "scarfs", col("Skin", 9), col("Thickness, "+unit(u), 10), col("Slope, to 1", 8), col("Run, "+unit(u), 9), col("Fence, degrees", 10), col("Rise over run", 10),
-		col("Cut face, "+unit(u), 10), col("Widest, "+unit(u), 9), col("Glue area a joint, sq in", 11), col("Joints", 8), col("Fore-end saw cuts", 10), col("After-end saw cuts", 10), col("Gap, "+unit(u), 9), col("Fore-end saw, in order", 21), col("After-end saw, in order", 21))
+		col("Cut face, "+unit(u), 10), col("Widest, "+unit(u), 9), col("Glue area a joint, sq "+unit(u), 11), col("Joints", 8), col("Fore-end saw cuts", 10), col("After-end saw cuts", 10), col("Gap, "+unit(u), 9), col("Fore-end saw, in order", 21), col("After-end saw, in order", 21))
 	p.csv = true
 	p.empty = "No scarfs: a list of strakes with thickness, width and length is needed."
 	p.note("One saw stands at each end of the shop, both fences alike: a board goes through the fore-end saw, then on to the after-end saw, in the order of the cut list, and is not turned.")
@@ -30,10 +31,13 @@ func scarfs(in Input) *page {
 		n := live(number(r.Slope, sheet.Input), in.slopeFrom(r))
 		gap := small(r.Gap, u)
 		gap.Style = sheet.Fine
-		area := fmt.Sprintf("%s*%s", inches(p.here("Widest"), u), inches(p.here("Cut face"), u))
+		glue, area := number(r.GlueArea, sheet.Measure), fmt.Sprintf("%s*%s", p.here("Widest"), p.here("Cut face"))
+		if u == measure.StyleMM {
+			glue.Number = r.Width.Millimetres() * r.Face.Millimetres()
+		}
 		p.line(text(string(r.Skin)), small(r.Thickness, u), n, livef(small(r.Run, u), "%s*%s", p.here("Slope"), nibs()),
 			livef(number(float64(r.Angle), sheet.Ratio), "DEGREES(ATAN(1/%s))", p.here("Slope")), livef(text(fmt.Sprintf("1 in %g", r.Slope)), `"1 in "&%s`, p.here("Slope")),
-			livef(small(r.Face, u), "%s*SQRT(%s^2+1)", nibs(), p.here("Slope")), small(r.Width, u), live(number(r.GlueArea, sheet.Measure), area),
+			livef(small(r.Face, u), "%s*SQRT(%s^2+1)", nibs(), p.here("Slope")), small(r.Width, u), live(glue, area),
 			whole(r.Joints), whole(r.ForeCuts), whole(r.AfterCuts), livef(gap, "%s*ABS(TAN(RADIANS(%s)))", p.here("Cut face"), set("fence difference")),
 			text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Fore })), text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Aft })))
 	}

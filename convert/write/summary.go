@@ -5,6 +5,7 @@ import (
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
@@ -51,7 +52,7 @@ func Lines(in Input) [][2]string {
 		add("No board", "for %d of the %d pieces, %s in all: board feet, waste and cost are of the others", s.Unserved, s.Pieces, in.units().Long(s.Lacking))
 	}
 	if s.Boards > 0 {
-		add("Boards", "%d, %.0f board feet; %.1f per cent of it waste (%.1f per cent on the net)", s.Boards, float64(s.BoardFeet), s.WasteOfBought, s.WasteOnNet)
+		add("Boards", "%d, %s; %.1f per cent of it waste (%.1f per cent on the net)", s.Boards, boardMeasure(in), s.WasteOfBought, s.WasteOnNet)
 		if s.Bound > 0 {
 			add("Least possible", "the lumber is within %.1f per cent of the least it could be", 100*(s.Spent-s.Bound)/s.Bound)
 		}
@@ -106,6 +107,9 @@ func lumber(in Input, p, list, sticks *page) {
 	p.line(text("Board feet in the pieces"), livef(number(float64(s.NetFeet), sheet.Measure), "SUM(%s)", list.span("Board feet")), words(placed(s)+"by their own thickness, greatest width and length"))
 	p.line(text("Waste, per cent bought"), livef(number(s.WasteOfBought, sheet.Percent), "100*(%s-%s)/%s", bought, net, bought), words("of what is bought"))
 	p.line(text("Waste, per cent on the net"), livef(number(s.WasteOnNet, sheet.Percent), "100*(%s-%s)/%s", bought, net, net), words("to add to what is in the pieces"))
+	if in.units() == measure.StyleMM {
+		p.line(text("Lumber bought, cubic m"), number(cubicBought(in), sheet.Fine), words("of all boards cut, by their own thickness, width and length"))
+	}
 	if s.Priced {
 		p.line(text("Cost"), livef(number(s.Cost, sheet.Money), "SUM(%s)", sticks.span("Cost")), words("of all boards cut, at the prices on the Settings sheet"))
 	}

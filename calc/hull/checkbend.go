@@ -162,6 +162,12 @@ func meet(x, y []float64, px, py, vx, vy, most float64) (moved, slope float64, o
 	return moved, slope, math.Abs(vy-slope*vx) >= leastSlope/2
 }
 
+// chineGiven says that the table gives the chine a point on a section.
+func (s *sight) chineGiven(station int) bool {
+	y, z := s.breadth[s.chine], s.height[s.chine]
+	return s.o.Lines[y].Values[station].OK() && s.o.Lines[z].Values[station].OK()
+}
+
 // corner says that the section has its chine inside a stencil.
 func (s *sight) corner(rows []fair.Row, station int, st stencil, zs []float64, z float64) bool {
 	if s.chine < 0 {
@@ -173,6 +179,9 @@ func (s *sight) corner(rows []fair.Row, station int, st stencil, zs []float64, z
 		}
 	}
 	_, c, ok := s.at(rows, s.chine, station)
+	if !ok && s.chineGiven(station) {
+		return true // its figure is withdrawn: it may be anywhere
+	}
 	return ok && c > min(z, slices.Min(zs)) && c < max(z, slices.Max(zs))
 }
 

@@ -226,6 +226,13 @@ func (s *sight) Beside(rows []fair.Row, line, station int) []int {
 			}
 		}
 	}
+	if s.chine >= 0 && s.chineGiven(station) {
+		for _, i := range [2]int{s.breadth[s.chine], s.height[s.chine]} {
+			if i != line && !slices.Contains(all, i) {
+				all = append(all, i)
+			}
+		}
+	}
 	slices.Sort(all)
 	return all
 }

@@ -31,25 +31,31 @@ func (c checked) valleys() []Doubt {
 	slices.SortStableFunc(open, func(a, b hollow) int { return cmp.Compare(b.depth, a.depth) })
 	var all []Doubt
 	for len(open) > 0 {
-		bad, h := blamed(open)
+		bad, h := c.blamed(open)
 		all = append(all, c.valley(bad, h))
 		open = slices.DeleteFunc(open, func(o hollow) bool { return slices.Contains(o.blame, bad) })
 	}
 	return all
 }
 
-// blamed is the value that most hollows may be laid to, and the deepest of them.
-func blamed(open []hollow) (bad fair.Spot, of hollow) {
+// blamed is the value that most hollows may be laid to, and the deepest of them. Of
+// two of one hollow it is the one that more speaks against, the other withdrawn.
+func (c checked) blamed(open []hollow) (bad fair.Spot, of hollow) {
 	most := 0
 	for _, h := range open {
-		for _, s := range h.blame {
+		for n, s := range h.blame {
 			votes := 0
 			for _, o := range open {
 				if slices.Contains(o.blame, s) {
 					votes++
 				}
 			}
-			if votes > most {
+			more := votes > most
+			if votes == most && slices.Contains(h.blame[:n], bad) {
+				x, y, ok := c.against(s, bad)
+				more = ok && x > y
+			}
+			if more {
 				bad, of, most = s, h, votes
 			}
 		}

@@ -28,6 +28,7 @@ func Work(j Job) (Result, finding.List) {
 	}
 	found = append(found, r.shutters(j, strakes)...)
 	found = append(found, r.planks(j.Bevels, strakes)...)
+	found = append(found, bevel.CheckLaid(r.Bevels, r.Hull, j.Rules.Bevel)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
 	found = append(found, lay.Place(runs, places(j), &j.Rules.Lay)...)

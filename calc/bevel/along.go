@@ -15,29 +15,60 @@ const (
 	spaced   = "station spacing"
 )
 
-// along is how far each station lies along the edge from the first one read,
-// and where that is known from: the row of distances, else the hull's own seam,
-// else the station spacing; nil where it is not known.
-func along(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) ([]measure.Length, string) {
+// way is how far each station lies along an edge from the first one read, and where
+// that is known from.
+type way struct {
+	at    []measure.Length // nil where it is not known
+	from  string
+	fills []bool         // stations not drawn, whose places are along the seam between those that are
+	past  []string       // stations past the seam as drawn, at the spacing from its end
+	off   measure.Length // how far out the marks may be for those at the most
+}
+
+// along finds the way along an edge: by the row of distances, else by the hull's own
+// seam, else by the station spacing.
+func along(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) way {
 	if at := alongGiven(b, s, first, last); at != nil {
-		return at, given
+		return way{at: at, from: given}
 	}
-	var names []string
-	for _, st := range b.Stations[first : last+1] {
-		names = append(names, st.Name)
-	}
-	if on, ok := shape.SeamAlong(s.Skin, s.Strake, s.Side, edge == Upper, names); ok && rising(on) {
-		return append(make([]measure.Length, first), on...), fromHull
+	if w, ok := alongHull(b, s, edge, places, shape, first, last); ok {
+		return w
 	}
 	at := make([]measure.Length, last+1)
 	for k := first; k <= last; k++ {
 		p := place(b.Stations[k], places)
 		if !p.OK() {
-			return nil, ""
+			return way{}
 		}
 		at[k] = p.Value
 	}
-	return from(at, first), spaced
+	return way{at: from(at, first), from: spaced}
+}
+
+// alongHull is the way along the hull's own seam. A station the offsets do not have
+// lies by its position in the lists of positions, which are measured from where the
+// offsets' are, and not by one of the table's own.
+func alongHull(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) (way, bool) {
+	var stations []hull.Station
+	for _, st := range b.Stations[first : last+1] {
+		stations = append(stations, hull.Station{Name: st.Name, At: place(hull.Station{Name: st.Name}, places)})
+	}
+	on, ok := shape.SeamAlong(s.Skin, s.Strake, s.Side, edge == Upper, stations)
+	if !ok {
+		return way{}, false
+	}
+	w := way{from: fromHull, at: make([]measure.Length, last+1), fills: make([]bool, last+1)}
+	drawn := 0
+	for i, a := range on {
+		w.at[first+i], w.fills[first+i] = a.At, a.Fills
+		if a.Drawn {
+			drawn++
+			continue
+		}
+		w.past = append(w.past, stations[i].Name)
+		w.off = max(w.off, a.Off)
+	}
+	return w, drawn > 0 && rising(w.at[first:])
 }
 
 // alongGiven is the row of distances the table gives for a seam; nil where it

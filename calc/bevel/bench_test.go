@@ -2,6 +2,7 @@ package bevel
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"strakebook/calc/hull"
@@ -37,12 +38,42 @@ func TestSeveralTrialCuts(t *testing.T) {
 			t.Errorf("to cut %v: %v, want %v", cut, got, reads)
 		}
 	}
-	if !r.beyondTrials(10) || r.beyondTrials(9.5) || !r.beyondTrials(-10) {
+	if r.beyondTrials(10) <= 0 || r.beyondTrials(9.5) > 0 || r.beyondTrials(-10) <= 0 {
 		t.Error("beyond the trials")
 	}
 	r.Readout = 0.25
-	if _, found := Schedules(table(2, 5, 8, 10, 11), plank(1, 5), nil, nil, r); len(found) != 2 || found[0].Kind != TrialBeyond {
+	all, _ := Schedules(table(2, 5, 8, 10, 11), plank(1, 5), nil, nil, r)
+	found := CheckLaid(all, nil, r)
+	if len(found) != 2 || found[1].Kind != TrialBeyond || !strings.Contains(found[1].Text, "3 marks of plank 3 upper edge lie beyond the trial cuts, plank 3 upper edge at station E the farthest at 11 degrees") {
 		t.Errorf("%v", found)
+	}
+}
+
+// The scale is worked from the bevel itself and rounded once. By hand, between the
+// cuts of 0 at .25 and 5 at 5.5: 2.627 wants (2.627 - .25) 5 / 5.25 = 2.2638, and the
+// nearest quarter, 2.25, cuts .25 + 2.25 x 5.25 / 5 = 2.6125. The bevel rounded first,
+// 2.75, would ask for 2.38 and so 2.50, which cuts 2.875.
+func TestScaleRoundedOnce(t *testing.T) {
+	r := DefaultRules()
+	r.Trials = []Trial{{-3, -3}, {0, 0.25}, {5, 5.5}}
+	s, _ := Schedules(table(2.627, 2.627), plank(1, 5), nil, nil, r)
+	if m := s[0].Marks[0]; m.Tilt != 2.25 || m.Set != 2.75 {
+		t.Errorf("set %v, scale %v, want 2.75 and 2.25", m.Set, m.Tilt)
+	}
+	cuts := func(reads measure.Angle) measure.Angle { // by the trials, the other way about
+		if reads < 0 {
+			return 0.25 + reads*3.25/3
+		}
+		return 0.25 + reads*5.25/5
+	}
+	for b := measure.Angle(-3); b < 6; b += 0.013 {
+		reads := r.tilt(b)
+		off := math.Abs(float64(cuts(reads) - b))
+		for _, other := range []measure.Angle{reads - r.Readout, reads + r.Readout} {
+			if math.Abs(float64(cuts(other)-b)) < off-1e-9 {
+				t.Fatalf("%v: the scale at %v cuts %v, and at %v nearer", b, reads, cuts(reads), other)
+			}
+		}
 	}
 }
 

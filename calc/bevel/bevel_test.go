@@ -151,7 +151,7 @@ func TestMirroredStationsMirrorFindings(t *testing.T) {
 func TestStationPlane(t *testing.T) {
 	b := table(2, 2, 2)
 	b.InStation = true
-	if _, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules()); len(found) != 2 || found[0].Kind != Plane {
+	if _, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules()); len(found) != 1 || found[0].Kind != Plane {
 		t.Errorf("without distances along the edge: %v", found)
 	}
 	for k := range b.Stations {

@@ -209,3 +209,34 @@ func TestStationPlaneOnTheHull(t *testing.T) {
 		}
 	}
 }
+
+// A station left blank in the offsets throws no mark back to the station spacing:
+// along a parallel body the marks stand 4 ft apart, the width there runs on between
+// its neighbours', and its place is said to be along the seam.
+func TestMarksThroughABlankStation(t *testing.T) {
+	o, strakes := roundOf(9, 12)
+	for i := range o.Lines {
+		o.Lines[i].Values[4] = source.Reading[measure.Length]{}
+	}
+	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+	all, _ := Schedules(onRound(func([][]float64) {}), strakes, o.Stations, shape, DefaultRules())
+	if len(all) != 4 {
+		t.Fatalf("%d schedules", len(all))
+	}
+	for _, s := range all {
+		if s.AlongFrom != fromHull || s.WidthFrom != linedOff || len(s.Past) > 0 {
+			t.Errorf("along from %s, width %s, past %v", s.AlongFrom, s.WidthFrom, s.Past)
+		}
+		for _, m := range s.Marks {
+			if m.Unseen != (m.Station == "4") || m.Station == "4" && (m.At-16*measure.Foot).Abs() > measure.Inch/100 {
+				t.Errorf("station %q at %v, unseen %v", m.Station, m.At, m.Unseen)
+			}
+			if w := m.Width - s.Marks[0].Width; w.Abs() > measure.Inch/100 {
+				t.Errorf("width at %v is %v, at the first %v", m.At, m.Width, s.Marks[0].Width)
+			}
+		}
+	}
+	if found := CheckLaid(all, shape, DefaultRules()); len(found) > 0 {
+		t.Errorf("%v", found)
+	}
+}

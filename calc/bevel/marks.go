@@ -19,6 +19,7 @@ type laid struct {
 	smooth      []float64        // the same, faired
 	given       []bool           // which stations have one
 	at          []measure.Length // along the edge from the first reading
+	unseen      []bool           // which stations could not be drawn; nil where that does not matter
 	first, last int
 	thick       measure.Length
 	width       func(measure.Length) measure.Length
@@ -36,7 +37,7 @@ func (l laid) marks(r Rules) []Mark {
 	faired := curve(x, l.smooth, have) // through what was read: a gap is filled in the same way
 	var all []Mark
 	for k := l.first; k <= l.last; k++ {
-		m := Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k]}
+		m := Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k], Unseen: l.unseen != nil && l.unseen[k]}
 		if own, ok := r.own(l.shape, l.s, m.Station); ok {
 			m.Hull = source.Is(own)
 		}
@@ -64,13 +65,13 @@ func (l laid) fill(all []Mark, i int, read, faired *interp.FritschButland, r Rul
 	m.Between = measure.Angle(read.Predict(m.At.Inches()))
 	m.Faired = measure.Angle(faired.Predict(m.At.Inches()))
 	m.Set = m.sawn(r).Round(r.Readout)
-	m.Tilt = r.tilt(m.Set)
+	m.Tilt = r.tilt(m.sawn(r))
 	m.Width = l.width(m.At)
 	m.Faces = l.thick.Times(m.Set.Tan())
 	if i > 0 {
 		before := all[i-1]
 		m.PerFoot = (m.sawn(r) - before.sawn(r)) / measure.Angle((m.At - before.At).Feet())
-		m.Crossing = before.Set*m.Set < 0 || before.Set == 0 && crossed(all[:i], m.Set)
+		m.Crossing = before.Tilt*m.Tilt < 0 || before.Tilt == 0 && crossed(all[:i], m.Tilt)
 	}
 }
 
@@ -82,11 +83,11 @@ func (m Mark) sawn(r Rules) measure.Angle {
 	return m.Between
 }
 
-// crossed says that the last bevel that was not square had the other hand.
-func crossed(before []Mark, set measure.Angle) bool {
+// crossed says that the last tilt that was not square had the other hand.
+func crossed(before []Mark, tilt measure.Angle) bool {
 	for i := len(before) - 1; i >= 0; i-- {
-		if before[i].Set != 0 {
-			return before[i].Set*set < 0
+		if before[i].Tilt != 0 {
+			return before[i].Tilt*tilt < 0
 		}
 	}
 	return false

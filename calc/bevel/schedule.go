@@ -28,6 +28,7 @@ type Mark struct {
 	SetOut   measure.Length                // batten beyond a parallel one: + out, - in
 	Crossing bool                          // the bevel passes through square between the mark before and this one
 	Filled   bool                          // no reading here: taken from the neighbours
+	Unseen   bool                          // the station could not be drawn: its place is along the seam through those that were
 	Doubt    Doubt
 }
 
@@ -49,6 +50,8 @@ type Schedule struct {
 	Unused    bool           // bevels were handed in for it all the same
 	Doubt     string         // what is found of the whole seam that leaves it in doubt; "" for nothing
 	AlongFrom string         // "given", "hull" or "station spacing"
+	Past      []string       // stations past the hull's seam as drawn: their marks are by the station spacing from its end
+	PastOff   measure.Length // how far out those marks may be, at the angle the seam ends at
 	Marks     []Mark
 	Cell      source.Cell
 }
@@ -69,9 +72,7 @@ func Schedules(b Readings, strakes []hull.Strake, places []hull.Station, shape *
 func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Station, shape *hull.Shape, r Rules) ([]Schedule, finding.List) {
 	var all []Schedule
 	var found finding.List
-	var bySpacing []source.Cell
 	var unplaced []Seam
-	untried := false
 	for i, s := range b.Seams {
 		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
 		first, last := span(given)
@@ -79,13 +80,11 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 			continue // one reading makes no run; its lack is found by Check
 		}
 		sched := newSchedule(b, s, first, last, r)
-		at, from := along(b, s, sched.Edge, places, shape, first, last)
+		w := along(b, s, sched.Edge, places, shape, first, last)
+		at, from := w.at, w.from
 		if at == nil {
 			unplaced = append(unplaced, s)
 			continue
-		}
-		if from == spaced {
-			bySpacing = append(bySpacing, s.Cell)
 		}
 		smooth := j.faired(i)
 		found = append(found, squared(b, s, y, at, from, places, shape, first, last, r)...)
@@ -95,24 +94,16 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, first: first, last: last, thick: r.thickness(plank)}
+		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last, thick: r.thickness(plank)}
 		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
 		sched.Thickness, sched.Width, sched.AlongFrom = l.thick, plank.Width.Value, from
+		sched.Past, sched.PastOff = w.past, w.off
 		sched.Marks = l.marks(r)
 		sched.batten(r)
 		found = append(found, sched.turns(s, r)...)
-		untried = untried || slices.ContainsFunc(sched.Marks, func(m Mark) bool { return r.beyondTrials(m.Set) })
 		all = append(all, sched)
 	}
 	found = append(found, notPlaced(b, unplaced, places)...)
-	if untried {
-		found = append(found, finding.Finding{Kind: TrialBeyond, Cell: b.Cell, Reads: trialCuts{&r.Trials}.String(),
-			Text: "some bevels lie beyond the trial cuts: the scale is taken to go on as between the last two"})
-	}
-	if len(bySpacing) > 0 {
-		found = append(found, finding.Finding{Kind: AlongOpen, Cell: b.Cell, Also: bySpacing,
-			Text: "no distances along the edge are given: marks are laid out by the station spacing"})
-	}
 	return all, found
 }
 

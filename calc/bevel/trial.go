@@ -14,25 +14,42 @@ import (
 // Trial is one trial cut: what the saw's scale read and what the saw cut.
 type Trial struct{ Reads, Cuts measure.Angle }
 
-// tilt is what the saw's scale must read to cut a bevel: by the trial cuts, drawn
-// straight from one to the next and on beyond the last; of one alone, in its
-// proportion.
-func (r Rules) tilt(set measure.Angle) measure.Angle {
+// tilt is what the saw's scale must read to cut a bevel, rounded once to the scale's
+// step: the bevel is given as it is wanted, not as it was rounded to be shown.
+func (r Rules) tilt(wanted measure.Angle) measure.Angle {
+	s := r.Scale()
+	i := 0
+	for i < len(s)-1 && s[i].To < wanted {
+		i++
+	}
+	return (s[i].Reads + (wanted-s[i].Cuts)*s[i].Slope).Round(r.Readout)
+}
+
+// ScalePart is a part of the saw's scale: up to the bevel To it reads Reads at the
+// bevel Cuts and grows by Slope a degree cut.
+type ScalePart struct {
+	To, Reads, Cuts, Slope measure.Angle
+}
+
+// Scale is the saw's scale by the trial cuts: drawn straight from one to the next and
+// on beyond the last, so that To of the last part does not count; of one alone, in
+// its proportion; true where none was made.
+func (r Rules) Scale() []ScalePart {
 	t := r.trials()
 	switch {
 	case len(t) == 0:
-		return set
+		return []ScalePart{{Slope: 1}}
 	case len(t) == 1 && t[0].Cuts == 0:
-		return (set + t[0].Reads).Round(r.Readout)
+		return []ScalePart{{Reads: t[0].Reads, Slope: 1}}
 	case len(t) == 1:
-		return (set * t[0].Reads / t[0].Cuts).Round(r.Readout)
+		return []ScalePart{{Slope: t[0].Reads / t[0].Cuts}}
 	}
-	i := 1
-	for i < len(t)-1 && t[i].Cuts < set {
-		i++
+	var all []ScalePart
+	for i := 1; i < len(t); i++ {
+		a, b := t[i-1], t[i]
+		all = append(all, ScalePart{To: b.Cuts, Reads: a.Reads, Cuts: a.Cuts, Slope: (b.Reads - a.Reads) / (b.Cuts - a.Cuts)})
 	}
-	a, b := t[i-1], t[i]
-	return (a.Reads + (set-a.Cuts)*(b.Reads-a.Reads)/(b.Cuts-a.Cuts)).Round(r.Readout)
+	return all
 }
 
 // trials is the trial cuts made, by what they cut.
@@ -43,10 +60,14 @@ func (r Rules) trials() []Trial {
 	return r.Trials
 }
 
-// beyondTrials says that a bevel lies beyond those tried, where several were.
-func (r Rules) beyondTrials(set measure.Angle) bool {
+// beyondTrials is how far a bevel lies beyond those tried and a step of the scale
+// more, where several were; 0 or less where it does not.
+func (r Rules) beyondTrials(b measure.Angle) float64 {
 	t := r.trials()
-	return len(t) > 1 && (set < t[0].Cuts-r.Readout || set > t[len(t)-1].Cuts+r.Readout)
+	if len(t) < 2 {
+		return 0
+	}
+	return float64(max(t[0].Cuts-b, b-t[len(t)-1].Cuts) - r.Readout)
 }
 
 // trialCuts is the setting of trial cuts: "10 cuts 9.75; 5 cuts 5; 0 cuts 0.25".

@@ -33,7 +33,7 @@ func widths(b Readings, s Seam, plank hull.Strake, shape *hull.Shape, at []measu
 	}
 	if lined, ok := linedWidths(b, s, shape, first, last); ok {
 		for k := first; k <= last; k++ {
-			w[k], have[k] = lined[k-first].Inches(), true
+			w[k], have[k] = lined[k-first].Inches(), lined[k-first] > 0
 		}
 		return run(x, w, have, linedOff)
 	}
@@ -45,22 +45,22 @@ func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.
 	return func(l measure.Length) measure.Length { return measure.Inches(c.Predict(l.Inches())) }, how
 }
 
-// linedWidths is a strake's widths as the hull is lined off, where it crosses
-// every station from the first reading to the last.
+// linedWidths is a strake's widths as the hull is lined off, where it crosses the
+// stations of the first reading and the last; 0 at one between that was not drawn.
 func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) ([]measure.Length, bool) {
 	lined, ok := linedStrake(s, shape)
 	if !ok {
 		return nil, false
 	}
 	var all []measure.Length
-	for _, st := range b.Stations[first : last+1] {
-		w := measure.Length(0)
+	for k, st := range b.Stations[first : last+1] {
+		w, drawn := measure.Length(0), false
 		for i, g := range shape.Stations {
 			if strings.EqualFold(g.Name, st.Name) && i < len(lined.Widths) {
-				w = lined.Widths[i]
+				w, drawn = lined.Widths[i], g.Lacks == ""
 			}
 		}
-		if w <= 0 {
+		if w <= 0 && (drawn || k == 0 || first+k == last) {
 			return nil, false
 		}
 		all = append(all, w)

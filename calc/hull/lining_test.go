@@ -41,17 +41,17 @@ func TestWigleyShares(t *testing.T) {
 		}
 	}
 	near(t, "sheer", l.Seams[0].Length.Millimetres()/1000, 2*10.402288194, 1e-3)
-	along, ok := s.SeamAlong(Planks, "1", BothSides, true, []string{"10", "15", "20"})
+	along, ok := s.SeamAlong(Planks, "1", BothSides, true, []Station{{Name: "10"}, {Name: "15"}, {Name: "20"}})
 	if !ok {
 		t.Fatal("no distances along the sheer")
 	}
-	near(t, "half the waterline", along[2].Millimetres()/1000, 10.402288194, 1e-3)
+	near(t, "half the waterline", along[2].At.Millimetres()/1000, 10.402288194, 1e-3)
 }
 
 // TestNoHull asks an unknown hull for what it cannot say.
 func TestNoHull(t *testing.T) {
 	var s *Shape
-	if along, ok := s.SeamAlong(Planks, "1", Port, true, []string{"1"}); ok {
+	if along, ok := s.SeamAlong(Planks, "1", Port, true, []Station{{Name: "1"}}); ok {
 		t.Errorf("along %v", along)
 	}
 }

@@ -131,28 +131,6 @@ func (m Method) String() string {
 	return [...]string{"as listed", "builder's marks", "equal shares", "parallel strakes", "shares as the widths listed"}[m]
 }
 
-// SeamAlong is how far each of the stations named lies along an edge of a
-// strake from the first of them: its upper edge or its lower. It is not ok where
-// the hull or the strake is not known, or the edge does not reach them all.
-func (s *Shape) SeamAlong(skin Skin, strake string, side Side, upper bool, stations []string) (along []measure.Length, ok bool) {
-	seam, ok := s.edge(skin, strake, side, upper)
-	if !ok || len(stations) == 0 {
-		return nil, false
-	}
-	for _, name := range stations {
-		i := s.station(name)
-		if i < 0 || i >= len(seam.Points) || !seam.Points[i].Crosses {
-			return nil, false
-		}
-		along = append(along, seam.Points[i].Along)
-	}
-	first := along[0]
-	for i := range along {
-		along[i] -= first
-	}
-	return along, true
-}
-
 // edge is the seam along the upper or lower edge of a strake.
 func (s *Shape) edge(skin Skin, strake string, side Side, upper bool) (Seam, bool) {
 	if s == nil {

@@ -27,7 +27,7 @@ func bevels(in Input) *page {
 	p.csv, p.wide = true, false
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
 	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
-	p.note(fmt.Sprintf("Set to %s degree. Change: from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
+	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
 	type plank struct {
 		strake string
 		skin   hull.Skin
@@ -62,6 +62,9 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		face = "inside"
 	}
 	how := fmt.Sprintf("%s face up. Read from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
+	if len(s.Past) > 0 {
+		how += fmt.Sprintf(" Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", "))
+	}
 	switch {
 	case s.Unused:
 		how += " Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings."
@@ -104,16 +107,13 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 		read = number(float64(m.Read.Value), sheet.Degrees)
 	}
 	round := func(of string) string {
-		return fmt.Sprintf("ROUND(%s/%s,0)*%s", of, set("saw readout"), set("saw readout"))
+		return fmt.Sprintf("ROUND((%s)/%s,0)*%s", of, set("saw readout"), set("saw readout"))
 	}
 	sawn := m.Between
 	if r.SawFaired {
 		sawn = m.Faired
 	}
-	tilt := number(float64(m.Tilt), sheet.Large)
-	if m.Tilt == m.Set {
-		tilt.Formula = p.here("Set")
-	}
+	tilt := livef(number(float64(m.Tilt), sheet.Large), "%s", round(scale(r, p.here("Sawn"))))
 	own, off := sheet.Cell{}, sheet.Cell{}
 	if m.Hull.OK() && !s.Computed {
 		own = number(float64(m.Hull.Value.Round(0.01)), sheet.Degrees)
@@ -125,7 +125,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 	if i > 0 {
 		before := s.Marks[i-1]
 		row := p.next() - 1
-		change = livef(number(float64(m.Set-before.Set), sheet.Degrees), "%s-%s", p.here("Set"), p.at("Set", row))
+		change = livef(number(float64(m.Tilt-before.Tilt), sheet.Degrees), "%s-%s", p.here("Saw's scale"), p.at("Saw's scale", row))
 		perFoot = livef(number(float64(m.PerFoot), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(measure.Foot, u)))
 	}
 	shown, figures := small(m.At, u), []sheet.Cell{}
@@ -144,6 +144,24 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 	row = append(row, figures...)
 	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
 		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, even)
+}
+
+// scale is the formula of what the saw's scale must read to cut a bevel, before it is
+// rounded: by the trial cuts listed, or by the one of the Settings sheet.
+func scale(r bevel.Rules, of string) string {
+	if len(r.Trials) == 0 {
+		return fmt.Sprintf("IF(OR(%[2]s=0,%[3]s=0),%[1]s,%[1]s*%[2]s/%[3]s)", of, set("trial cut reads"), set("trial cut cuts"))
+	}
+	parts := r.Scale()
+	formula, closing := "", ""
+	for i, part := range parts {
+		at := fmt.Sprintf("%s+(%s-%s)*%s", figure(float64(part.Reads)), of, figure(float64(part.Cuts)), figure(float64(part.Slope)))
+		if i < len(parts)-1 {
+			at, closing = fmt.Sprintf("IF(%s<=%s,%s,", of, figure(float64(part.To)), at), closing+")"
+		}
+		formula += at
+	}
+	return formula + closing
 }
 
 // battens is the cells that need the plank's thickness and width, blank without.
@@ -191,6 +209,9 @@ func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
 		notes = append(notes, "DOUBTFUL, lift again")
 	case bevel.Leaning:
 		notes = append(notes, "rests on the doubtful reading")
+	}
+	if m.Unseen {
+		notes = append(notes, "not drawn: placed along the seam")
 	}
 	if m.Crossing {
 		notes = append(notes, "passes through square: the other hand from here")

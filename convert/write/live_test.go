@@ -8,6 +8,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
@@ -66,6 +67,7 @@ func TestSettingsInBoxesAreFollowed(t *testing.T) {
 	for i := range unlike.Result.Runs {
 		unlike.Result.Runs[i].Strake.Slope = source.Reading[float64]{}
 	}
+	unlike.Result.Rules.Bevel.Trials = []bevel.Trial{{Reads: -3, Cuts: -3}, {Cuts: 0.25}, {Reads: 5, Cuts: 5.5}}
 	for _, in := range []write.Input{demo(), unlike} {
 		taken, boxed := map[string]bool{}, map[string]bool{}
 		book, _ := write.Lay(in).Book()

@@ -33,7 +33,7 @@ func settings(in Input) *page {
 	for i, s := range now.Settings() {
 		value, unit := settingCell(s, u)
 		common, _ := settingCell(defaults[i], u)
-		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) {
+		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) || in.trialFollowed(s.Name) {
 			value.Style = sheet.Input
 		}
 		p.name(set(s.Name), "Value")
@@ -86,3 +86,9 @@ func rackMark(b stock.Board, row int) string {
 }
 
 func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }
+
+// trialFollowed says that the saw's scale follows a setting of the one trial cut: it
+// does where no list of them is given, which stands in the formulas as it is.
+func (in Input) trialFollowed(name string) bool {
+	return len(in.Result.Bevels) > 0 && len(in.Result.Rules.Bevel.Trials) == 0 && (name == "trial cut reads" || name == "trial cut cuts")
+}

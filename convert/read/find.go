@@ -163,19 +163,43 @@ func (g grid) gap(left, right int) int {
 // misnamed says that the i-th filled column of a row of names has another word in
 // place of a name: the names before and after it go on across it.
 func (r *reader) misnamed(t *stationTable, row int, cols []int, i int) bool {
-	last := t.names[len(t.names)-1]
-	if !last.numbered || cols[i] != last.col+1 || i+1 >= len(cols) || cols[i+1] != cols[i]+1 {
+	before := numberedBefore(t.names)
+	if before < 0 || cols[i] != t.names[len(t.names)-1].col+1 {
 		return false
 	}
-	next, ok := r.stationName(t.see(row, cols[i+1]))
-	if !ok || !next.numbered || next.worded != last.worded {
+	last, next, at := t.names[before], name{}, 0
+	for k := i + 1; k < len(cols) && k <= i+2 && !next.numbered; k++ {
+		n, ok := r.stationName(t.see(row, cols[k]))
+		if !ok || cols[k] != cols[k-1]+1 {
+			return false
+		}
+		next, at = n, k
+	}
+	if !next.numbered || next.worded != last.worded {
 		return false
 	}
 	step := 1.0
-	if k := len(t.names); k > 1 && t.names[k-2].numbered {
-		step = last.number - t.names[k-2].number
+	if k := numberedBefore(t.names[:before]); k >= 0 {
+		step = last.number - t.names[k].number
 	}
-	return next.number-last.number == 2*step
+	after := step // stations stand closer at the ends of many a hull
+	if at+1 < len(cols) {
+		if m, ok := r.stationName(t.see(row, cols[at+1])); ok && m.numbered && cols[at+1] == cols[at]+1 {
+			after = m.number - next.number
+		}
+	}
+	n, gap := float64(cols[at]-last.col), next.number-last.number
+	return gap == n*step || gap == n*after || n == 2 && gap == step+after
+}
+
+// numberedBefore is the last of some names that is a number; -1 for none.
+func numberedBefore(names []name) int {
+	for k := len(names) - 1; k >= 0; k-- {
+		if names[k].numbered {
+			return k
+		}
+	}
+	return -1
 }
 
 // ofFigures is how many of the columns of labels hold figures as a table's do.
@@ -315,11 +339,19 @@ func (r *reader) overhead(t *stationTable) string {
 	return ""
 }
 
-// corner is the words before the names in their own row.
+// corner is the words before the names in their own row, up to an empty column that
+// parts them from what stands beside.
 func (t *stationTable) corner() []sheet.Cell {
 	var all []sheet.Cell
 	from := t.labelsEnd()
 	for col := from; col >= 1 && col > from-6; col-- {
+		blank := true
+		for row := t.head; row <= t.head+2; row++ {
+			blank = blank && !filled(t.title(row, col))
+		}
+		if blank && len(all) > 0 {
+			break
+		}
 		if c := t.title(t.head, col); c.Kind == sheet.Text && len(c.Text) < 60 {
 			all = append(all, c)
 		}

@@ -16,7 +16,7 @@ import (
 )
 
 var (
-	layouts = flag.Int("layouts", 80, "how many layouts are tried")
+	layouts = flag.Int("layouts", 60, "how many layouts are tried")
 	layout  = flag.Uint64("layout", 0, "the one layout to try and show")
 )
 
@@ -28,23 +28,43 @@ type verdict struct {
 	told  bool // a finding above a note
 }
 
-// A job laid out in any of thousands of ways reads as it was written, or what is
-// not read is said. Reading it otherwise is never forgiven.
+// A job laid out in any of thousands of ways reads as it was written: ninety-nine in a
+// hundred of the layouts that a person reads with certainty whole, the rest said.
+// Reading it otherwise is never forgiven.
 func TestLayouts(t *testing.T) {
-	from, to := uint64(1), uint64(*layouts)
+	n, whole := tryLayouts(t, *layouts, false)
+	if whole*100 < n*99 {
+		t.Errorf("of %d layouts only %d are read whole", n, whole)
+	}
+}
+
+// Where a unit is lacking, or a spreadsheet took figures for dates, what cannot be told
+// is asked and nothing is misread.
+func TestDamagedLayouts(t *testing.T) {
+	tryLayouts(t, max(1, *layouts/3), true)
+}
+
+// tryLayouts reads so many layouts, of a clean book or a damaged one, and returns how
+// many were tried and read whole.
+func tryLayouts(t *testing.T, most int, damaged bool) (tried, whole int) {
+	t.Helper()
+	from, to := uint64(1), uint64(most)
 	if *layout > 0 {
 		from, to = *layout, *layout
 	}
-	whole, full, misread, silent := 0, 0, 0, 0
+	asked, lacking, misread, silent := 0, 0, 0, 0
 	for seed := from; seed <= to; seed++ {
-		l := layOut(seed)
+		l := layOut(seed, damaged)
 		r := read(t, []*sheet.Book{l.book}, Options{})
 		v := l.judge(r)
-		if !l.lacking {
-			full++
+		if l.lacking {
+			lacking++
 		}
 		if *layout > 0 {
 			t.Logf("%s\n%s", strings.Join(l.how, "; "), strings.Join(r.codes(finding.Note), " "))
+			for _, table := range r.tables {
+				t.Logf("%s at %s", table.Table, table.Range)
+			}
 			for _, s := range l.book.Sheets {
 				t.Log(drawnSheet(s))
 			}
@@ -61,20 +81,17 @@ func TestLayouts(t *testing.T) {
 				t.Errorf("layout %d: %d figures are lost in silence (%s): %v", seed, v.lost, strings.Join(l.how, "; "), r.codes(finding.Note))
 			}
 		case v.lost == 0:
-			if !l.lacking {
-				whole++
-			}
+			whole++
 		default:
-			if testing.Verbose() {
+			asked++
+			if testing.Verbose() && !l.lacking {
 				t.Logf("layout %d: %d not read (%s): %v", seed, v.lost, strings.Join(l.how, "; "), r.codes(finding.Warning))
 			}
 		}
 	}
-	n := int(to - from + 1)
-	t.Logf("of %d layouts %d say all that reading needs, and %d of these are read whole; %d are misread, %d lost in silence", n, full, whole, misread, silent)
-	if *layout == 0 && whole*100 < full*99 {
-		t.Errorf("of %d layouts that say all only %d are read whole", full, whole)
-	}
+	tried = int(to - from + 1)
+	t.Logf("of %d layouts %d lack a unit or hold dates; %d are read whole, %d asked about, %d misread, %d lost in silence", tried, lacking, whole, asked, misread, silent)
+	return tried, whole
 }
 
 // judge holds a reading against what was laid out.

@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 
 	"strakebook/calc/hull"
@@ -19,7 +20,8 @@ type laidOut struct {
 	rnd      *rand.Rand
 	book     *sheet.Book
 	settings string   // what Settings say of bare numbers, "" for nothing
-	lacking  bool     // it does not say all that reading needs
+	damaged  bool     // of the family that may lack a unit, or hold what a spreadsheet took for dates
+	lacking  bool     // it does
 	how      []string // what was chosen, to tell a failure by
 	lengths  map[source.Cell]wanted
 	angles   map[source.Cell]wantedAngle
@@ -93,6 +95,16 @@ func hands(metric bool) []hand {
 	}
 }
 
+// hand is one of the ways lengths are written: of those that leave them whole, but in
+// a damaged book.
+func (l *laidOut) hand() hand {
+	all := hands(l.job.metric)
+	if !l.damaged {
+		all = slices.DeleteFunc(all, func(h hand) bool { return strings.Contains(h.name, "dates") })
+	}
+	return all[l.rnd.IntN(len(all))]
+}
+
 // dated3 writes eighths as a spreadsheet leaves them that takes what it can for
 // dates in an order: those that make no date stay text.
 func dated3(o order) func(measure.Length) sheet.Cell {
@@ -113,10 +125,11 @@ func dated3(o order) func(measure.Length) sheet.Cell {
 	}
 }
 
-// layOut lays a job out as some builder might.
-func layOut(seed uint64) *laidOut {
+// layOut lays a job out as some builder might: one that a person reads with certainty,
+// or one of a damaged book.
+func layOut(seed uint64, damaged bool) *laidOut {
 	rnd := rand.New(rand.NewPCG(seed, 7))
-	l := &laidOut{job: drawJob(rnd), rnd: rnd, book: &sheet.Book{Name: "yard.xlsx", Kind: "xlsx"},
+	l := &laidOut{job: drawJob(rnd), rnd: rnd, damaged: damaged, book: &sheet.Book{Name: "yard.xlsx", Kind: "xlsx"},
 		lengths: map[source.Cell]wanted{}, angles: map[source.Cell]wantedAngle{}, levels: map[source.Cell]measure.Length{}}
 	l.style = rnd.IntN(6)
 	l.offsets()
@@ -194,12 +207,11 @@ func (b board) merge(row, col, toRow, toCol int) {
 // offsets lays out the table of offsets: whole, its heights and half-breadths in
 // two, or as one long list.
 func (l *laidOut) offsets() {
-	all := hands(l.job.metric)
-	h := all[l.rnd.IntN(len(all))]
+	h := l.hand()
 	l.say("offsets in %s", h.name)
 	if h.unit != "" && h.unit != "ft-in-8ths" && l.maybe(4) {
 		l.say("unit left to Settings")
-		if l.settings = strings.TrimSuffix(h.unit, "etres"); l.maybe(3) {
+		if l.settings = strings.TrimSuffix(h.unit, "etres"); l.damaged && l.maybe(3) {
 			l.settings, l.lacking = "", true
 			l.say("which do not say")
 		}
@@ -522,8 +534,7 @@ func (l *laidOut) list(name, title string, n int, cols []listed) {
 func (l *laidOut) sizes(of func(i int) [3]measure.Length) []listed {
 	var all []listed
 	for k, word := range []string{"Thickness", "Width", "Length"} {
-		some := hands(l.job.metric)
-		h := some[l.rnd.IntN(len(some))]
+		h := l.hand()
 		head := word
 		if h.unit != "" {
 			head += l.one(" (", ", ") + h.unit

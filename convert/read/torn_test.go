@@ -53,7 +53,7 @@ func TestTornLayouts(t *testing.T) {
 		from, to = *layout, *layout
 	}
 	for seed := from; seed <= to; seed++ {
-		l := layOut(seed)
+		l := layOut(seed, false)
 		tear(l, rand.New(rand.NewPCG(seed, 11)))
 		r := read(t, []*sheet.Book{l.book}, Options{})
 		if *layout > 0 {

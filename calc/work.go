@@ -39,7 +39,10 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, f...)
 	r.spilePieces()
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
-	return r, append(found, f...)
+	if found = append(found, f...); len(j.Offsets) > 0 && j.Offsets[0].Frames {
+		found = atFrames(found)
+	}
+	return r, found
 }
 
 // places is every station whose position the offsets or a list of positions give.

@@ -105,8 +105,10 @@ func (r *reader) keyOf(name string, at source.Cell) string {
 // have at the stations of the same numbers.
 func (r *reader) framesApart() {
 	base := asNumber
-	for _, o := range r.job.Offsets {
-		base = max(base, r.callOf(o.Stations))
+	for i := range r.job.Offsets {
+		o := &r.job.Offsets[i]
+		call := r.callOf(o.Stations)
+		o.Frames, base = call == asFrame, max(base, call)
 	}
 	if len(r.job.Offsets) == 0 || base == asFrame {
 		r.plainFrames()

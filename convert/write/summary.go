@@ -67,7 +67,11 @@ func Lines(in Input) [][2]string {
 		add("Bevels", "%d edges to saw%s", n, unused(in.Result.Bevels))
 	}
 	if in.Result.Hull != nil {
-		add("Hull", "%d stations drawn from the offsets", len(in.Result.Hull.Stations))
+		places := "stations"
+		if len(in.Job.Offsets) > 0 && in.Job.Offsets[0].Frames {
+			places = "frames"
+		}
+		add("Hull", "%d %s drawn from the offsets", len(in.Result.Hull.Stations), places)
 	}
 	return all
 }

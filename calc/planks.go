@@ -32,7 +32,8 @@ func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
 
 // widen makes each run as wide as its board must be: it covers the wider face,
 // and of planks got out to the sweep the shape of any piece that the longest board
-// of the rack, or that may be bought, could hold. A hollow worked out of the back is of its thickness.
+// of the rack, or that may be bought, could hold. What it weighs and is glued over
+// goes by the shape itself. A hollow worked out of the back is of its thickness.
 func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	longest := measure.Length(0)
 	for _, b := range rack {
@@ -45,6 +46,9 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 		run := &runs[i]
 		run.Wide += r.wider(*run).RoundUp(measure.SixtyFourth)
 		s, ok := r.spiled(*run)
+		if ok {
+			run.Breadth = s.Breadths(run.Length)
+		}
 		if !ok || run.Skin == hull.Strips {
 			continue
 		}

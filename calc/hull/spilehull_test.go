@@ -332,3 +332,27 @@ func BenchmarkSpile(b *testing.B) {
 		})
 	}
 }
+
+// TestBreadthsOfACone holds the faces of eight planks of a quarter of a cone, radius
+// 36 - x/10 over 120 in, to its side: pi/2 times 36 on the whole, less 6, along the
+// slant of sqrt(1.01) 120.
+func TestBreadthsOfACone(t *testing.T) {
+	o := roundOffsetsEvery(1, func(x float64) float64 { return 36 - x/10 })
+	o.Surface = InsidePlanking
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
+	s, _ := Work(o, list, DefaultRules())
+	all, _ := s.Spile(list, SawnUpper, DefaultRules())
+	area := 0.0
+	for _, p := range all {
+		b := p.Breadths(p.Length)
+		if b[0].At != 0 || (b[len(b)-1].At-p.Length).Abs() > 1000 {
+			t.Errorf("from %v to %v of %v", b[0].At, b[len(b)-1].At, p.Length)
+		}
+		area += MeanBreadth(b, 0, p.Length).Inches() * p.Length.Inches()
+		whole, halves := MeanBreadth(b, 0, p.Length), (MeanBreadth(b, 0, p.Length/2)+MeanBreadth(b, p.Length/2, p.Length))/2
+		near(t, "two halves", halves.Inches(), whole.Inches(), 1e-6)
+		near(t, "fore end", BreadthAt(b, 0).Inches(), 36*math.Pi/16, 5e-3)
+	}
+	want := math.Pi / 2 * 30 * 120 * math.Sqrt(1.01)
+	near(t, "the cone's side", area/want, 1, 5e-4)
+}

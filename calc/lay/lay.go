@@ -25,6 +25,7 @@ type Run struct {
 	Scarf   measure.Length   // run of its scarfs
 	Feather scarf.Feathers   // the way its outside feathers point
 	Face    measure.Length   // width on the inside face, where greatest
+	Breadth []hull.Breadth   // of the inside face from end to end by the hull; nil where only the greatest is known
 	Down    measure.Length   // from the top of the skin to the top of the run, by the widths of those above
 	Given   bool             // one piece as the builder gives it: no joints to choose, no neighbours
 	Places  []measure.Length // that its joints may fall on, from its fore end; nil for the steps of the grid
@@ -85,6 +86,32 @@ func greatest(s hull.Strake) measure.Length {
 		}
 	}
 	return w
+}
+
+// Mean is how wide a run is on the whole between two places along it: by the hull,
+// or its greatest width where the hull does not give it.
+func (r *Run) Mean(from, to measure.Length) measure.Length {
+	if len(r.Breadth) == 0 {
+		return r.most()
+	}
+	return hull.MeanBreadth(r.Breadth, from, to)
+}
+
+// Across is how wide a run is at a place along it, as Mean is.
+func (r *Run) Across(at measure.Length) measure.Length {
+	if len(r.Breadth) == 0 {
+		return r.most()
+	}
+	return hull.BreadthAt(r.Breadth, at)
+}
+
+// most is a run's greatest width on the inside face; of a piece that is given, its
+// own.
+func (r *Run) most() measure.Length {
+	if r.Given {
+		return r.Wide
+	}
+	return r.Face
 }
 
 // Cut fills in a run's pieces from its joints.

@@ -11,6 +11,7 @@ import (
 // pieces is a run's pieces with their marks and ends.
 func pieces(run *lay.Run) []Piece {
 	all := make([]Piece, len(run.Pieces))
+	from := measure.Length(0) // joint to joint
 	for i, l := range run.Pieces {
 		p := Piece{
 			Mark:   mark(run, i+1),
@@ -26,6 +27,11 @@ func pieces(run *lay.Run) []Piece {
 		if i == len(all)-1 {
 			p.Aft = Hood
 		}
+		to := run.Length
+		if i < len(run.Joints) {
+			to = run.Joints[i]
+		}
+		p.Mean, from = run.Mean(from, to), to
 		all[i] = p
 	}
 	return all

@@ -13,6 +13,8 @@ type SkinSum struct {
 	Skin    hull.Skin
 	Species string
 	Pieces  int
+	Strakes int               // of its pieces, none for pieces that are given
+	ByMost  int               // of the strakes, those reckoned by their greatest width: the hull gives no others
 	Feet    measure.BoardFeet // in the pieces
 	Density float64           // pounds a cubic foot at 12 per cent moisture; 0 where the species is not known
 	Weight  float64           // pounds of the hung strakes; 0 where the species is not known
@@ -41,7 +43,6 @@ func density(name string) float64 { return gravity[species(name)] * 1.12 * 62.42
 
 // skins adds the runs up by skin and species.
 func (a *answer) skins(r Rules) {
-	const foot = float64(measure.Foot)
 	for i := range a.runs {
 		run := &a.runs[i]
 		if len(run.Pieces) == 0 {
@@ -53,18 +54,25 @@ func (a *answer) skins(r Rules) {
 			a.plan.Skins = append(a.plan.Skins, SkinSum{Skin: run.Skin, Species: run.Species, Density: density(run.Species)})
 		}
 		s := &a.plan.Skins[k]
-		t, w, l := float64(run.Thick)/foot, float64(run.Wide)/foot, float64(run.Length)/foot
+		t, l := run.Thick.Feet(), run.Length.Feet()
+		area := run.Mean(0, run.Length).Feet() * l
 		s.Pieces += len(run.Pieces)
 		for _, p := range run.Pieces {
-			s.Feet += measure.BoardFeet(t * w * (float64(p) / foot) * 12)
+			s.Feet += measure.BoardFeet(t * run.Wide.Feet() * p.Feet() * 12)
 		}
-		s.Weight += s.Density * t * w * l
+		s.Weight += s.Density * t * area
 		if run.Given {
 			continue // what it is glued to is not said
 		}
-		s.Scarfs += float64(len(run.Joints)) * w * t * math.Sqrt(run.Slope*run.Slope+1)
+		s.Strakes++
+		if len(run.Breadth) == 0 {
+			s.ByMost++
+		}
+		for _, at := range run.Joints {
+			s.Scarfs += run.Across(at).Feet() * t * math.Sqrt(run.Slope*run.Slope+1)
+		}
 		s.Seams += t * l
-		s.Faying += float64(run.Face) / foot * l
+		s.Faying += area
 	}
 	for k := range a.plan.Skins {
 		s := &a.plan.Skins[k]

@@ -107,6 +107,7 @@ type Piece struct {
 	Thickness measure.Length
 	Hollow    measure.Length // worked out of its back: its board is so much the thicker
 	Width     measure.Length // of the board face it must cover
+	Mean      measure.Length // width on the inside face from joint to joint, on the whole
 	Length    measure.Length // long point to long point
 	Scarf     measure.Length // run of its strake's scarfs
 	Fore, Aft End

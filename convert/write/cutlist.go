@@ -22,7 +22,7 @@ func cutList(in Input) *page {
 	for _, c := range []column{col("Fore end", 25), col("After end", 25), col("Board", 9), col("Stick", 6), col("Note", 14)} {
 		p.add(c)
 	}
-	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11), col("Board feet", 9))
+	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
 	p.csv = true
 	p.empty = "No pieces: a list of strakes with thickness, width and length is needed."
 	p.note("Lengths are long point to long point, both scarfs included. Blanks are cross-cut square, then scarfed. Stick is the line of the Stock sheet the piece is cut from.")
@@ -47,7 +47,7 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, sticks []int, i int) 
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
 		[]sheet.Cell{text(sawn(q, q.Fore)), text(sawn(q, q.Aft)), text(board), stick, words(note), whole(i + 1),
-			small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib")), feet})
+			small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib")), small(q.Mean, u), feet})
 	if q.Place == 1 {
 		ruled(row)
 	}

@@ -20,7 +20,10 @@ func skins(in Input, p, list *page) {
 		pounds, area, each = "kg", "sq m", "a cubic metre"
 	}
 	for _, s := range in.Result.Plan.Skins {
-		of := strings.TrimSpace(fmt.Sprintf("%s, %s", s.Skin, s.Species))
+		of := string(s.Skin)
+		if s.Species != "" {
+			of += ", " + s.Species
+		}
 		if s.Weight > 0 {
 			density := s.Density
 			if u == measure.StyleMM {
@@ -29,16 +32,16 @@ func skins(in Input, p, list *page) {
 			weight := number(weightOf(s.Weight, u), sheet.Measure)
 			if math.Abs(hungWeight(in, s)-s.Weight) < 1e-6*s.Weight {
 				weight.Formula = fmt.Sprintf(`SUMPRODUCT((%s="%s")*(%s="%s")*%s*%s*%s)*%s/%s`, list.span("Skin"), s.Skin, list.span("Species"), strings.ReplaceAll(s.Species, `"`, `""`),
-					list.span("Thickness"), list.span("Width"), list.span("Joint to joint"), figure(density), cubic(u))
+					list.span("Thickness"), list.span("Mean width"), list.span("Joint to joint"), figure(density), cubic(u))
 			}
 			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), weight, words(fmt.Sprintf("of %s: %s, at %.1f %s %s, 12 per cent moisture (Wood Handbook)", weighed(s), of, density, pounds, each)))
 		} else {
-			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), sheet.Cell{}, words(of+": its specific gravity is not known here"))
+			p.line(text(fmt.Sprintf("Weight, %s, %s", s.Skin, pounds)), sheet.Cell{}, words(unweighed(s)))
 		}
 		if s.Scarfs+s.Seams+s.Faying == 0 {
 			continue // pieces that are given, of which nothing is said to be glued
 		}
-		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s: scarfs %.0f, edges %.0f", of, areaOf(s.Scarfs, u), areaOf(s.Seams, u))
+		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s%s: scarfs %.0f, edges %.0f", of, by(s), areaOf(s.Scarfs, u), areaOf(s.Seams, u))
 		if s.Skin != hull.Strips {
 			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
 		}
@@ -56,7 +59,26 @@ func weighed(s stock.SkinSum) string {
 	if s.Skin == stock.GivenPiece {
 		return "the pieces as given"
 	}
-	return "the strakes hung"
+	return "the strakes hung" + by(s)
+}
+
+// by says what width the areas of a skin go by, where it is not the hull's own.
+func by(s stock.SkinSum) string {
+	switch s.ByMost {
+	case 0:
+		return ""
+	case s.Strakes:
+		return ", by the greatest width"
+	}
+	return fmt.Sprintf(", %d of %d by the greatest width", s.ByMost, s.Strakes)
+}
+
+// unweighed says why a skin has no weight.
+func unweighed(s stock.SkinSum) string {
+	if strings.TrimSpace(s.Species) == "" {
+		return fmt.Sprintf("%s: its species is not listed, and so not its specific gravity", s.Skin)
+	}
+	return fmt.Sprintf("%s, %s: its specific gravity is not known here", s.Skin, s.Species)
 }
 
 // hungWeight is a skin's weight by its pieces, joint to joint.
@@ -64,7 +86,7 @@ func hungWeight(in Input, s stock.SkinSum) float64 {
 	sum := 0.0
 	for _, q := range in.Result.Plan.Pieces {
 		if q.Skin == s.Skin && strings.EqualFold(q.Species, s.Species) {
-			sum += q.Thickness.Feet() * q.Width.Feet() * (q.Length - halves(q)).Feet() * s.Density
+			sum += q.Thickness.Feet() * q.Mean.Feet() * (q.Length - halves(q)).Feet() * s.Density
 		}
 	}
 	return sum

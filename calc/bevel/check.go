@@ -56,7 +56,7 @@ func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
 		switch {
 		case v.OK() && !given[k] && !b.open(r):
 			found = append(found, finding.Finding{Kind: Mixed, Cell: v.Cell, Reads: v.Text,
-				Text: fmt.Sprintf("%s at station %s reads %q among readings %s", s.name(), station, v.Text, b.gauge(r))})
+				Text: fmt.Sprintf("%s at station %s reads %q among readings %s", s.name(), station, v.Text, b.Reads(r))})
 		case v.State == source.Blank && k > first && k < last:
 			found = append(found, finding.Finding{Kind: Gap, Cell: v.Cell, Suggests: "about " + b.written(between[k], r),
 				Text: fmt.Sprintf("%s has no reading at station %s", s.name(), station)})

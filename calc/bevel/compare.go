@@ -106,7 +106,7 @@ func compare(b Readings, s Seam, y []float64, given []bool, shape *hull.Shape, r
 			continue
 		}
 		v := measure.Angle(y[k])
-		if b.InStation || r.InStation {
+		if b.Lifted(r) {
 			p, _ := shape.EdgeAt(s.Skin, s.Strake, s.Side, r.edge(s) == Upper, st.Name)
 			v = toSquare(v, p.Angle.Cos())
 		}

@@ -5,25 +5,26 @@ import (
 	"strakebook/calc/source"
 )
 
-// gauge is what the table's readings stand for.
-func (b Readings) gauge(r Rules) Gauge {
+// Reads is what the table's readings stand for: as it says itself, else as the
+// rules do; off square where neither does and they do not lie about 90.
+func (b Readings) Reads(r Rules) Gauge {
 	if b.Gauge != GaugeUnstated {
 		return b.Gauge
 	}
 	if r.Gauge != GaugeUnstated {
 		return r.Gauge
 	}
-	if b.aboutNinety() {
+	if b.AboutNinety() {
 		return GaugeUnstated
 	}
 	return OffSquare
 }
 
 // open says that the readings cannot be turned into bevels.
-func (b Readings) open(r Rules) bool { return b.gauge(r) == GaugeUnstated }
+func (b Readings) open(r Rules) bool { return b.Reads(r) == GaugeUnstated }
 
-// aboutNinety says that most readings of the table are a gauge's, about 90.
-func (b Readings) aboutNinety() bool {
+// AboutNinety says that most readings of the table are a gauge's, about 90.
+func (b Readings) AboutNinety() bool {
 	about, all := 0, 0
 	for _, s := range b.Seams {
 		for _, v := range s.Readings {
@@ -58,7 +59,7 @@ func (g Gauge) offSquare(v source.Reading[measure.Angle]) (measure.Angle, bool) 
 // values is a seam's bevels off square, and which stations have one.
 func (b Readings) values(s Seam, r Rules) (y []float64, given []bool) {
 	y, given = make([]float64, len(b.Stations)), make([]bool, len(b.Stations))
-	g := b.gauge(r)
+	g := b.Reads(r)
 	for k := range b.Stations {
 		if k < len(s.Readings) {
 			if v, ok := g.offSquare(s.Readings[k]); ok {
@@ -72,7 +73,7 @@ func (b Readings) values(s Seam, r Rules) (y []float64, given []bool) {
 // written is a bevel as the builder would write it in this table.
 func (b Readings) written(v float64, r Rules) string {
 	a := measure.Angle(v)
-	switch b.gauge(r) {
+	switch b.Reads(r) {
 	case OnInside:
 		a = 90 + a
 	case OnOutside:

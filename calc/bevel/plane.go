@@ -16,12 +16,15 @@ var Plane = &finding.Kind{
 	Remedy: "give distances along the edge and the stations' positions, so that the plank's angle is known, or lift square to the edge",
 }
 
+// Lifted says that the table's bevels were lifted in the station plane.
+func (b Readings) Lifted(r Rules) bool { return b.InStation || r.InStation }
+
 // squared turns bevels lifted in the station plane into bevels square to the
 // edge: tan b / cos a, where a is the angle of the edge to the fore-and-aft line.
 // The angle is the hull's own at the seam, or follows from the distances along the
 // edge against the stations'.
 func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, places []hull.Station, shape *hull.Shape, first, last int, r Rules) finding.List {
-	if !b.InStation && !r.InStation {
+	if !b.Lifted(r) {
 		return nil
 	}
 	spacing := make([]measure.Length, len(at))

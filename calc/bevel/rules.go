@@ -17,8 +17,8 @@ const (
 
 // Rules is what a yard may set about its bevels and its saw.
 type Rules struct {
-	Gauge        Gauge          // where the book does not say and readings lie about 90
-	InStation    bool           // readings lifted in the station plane, not square to the edge
+	Gauge        Gauge          // of tables that do not say
+	InStation    bool           // readings of tables that do not say were lifted in the station plane, not square to the edge
 	Sawn         Edge           // the edge that meets the plank already hung
 	Shared       bool           // both edges of a seam take half of its turn, and Sawn none alone
 	Readout      measure.Angle  // the saw's smallest step of tilt
@@ -65,8 +65,8 @@ func DefaultRules() Rules {
 // Settings lists the rules under the names the Settings sheet gives them.
 func (r *Rules) Settings() []setting.Setting {
 	return []setting.Setting{
-		{Name: "bevels read", Meaning: "what the readings stand for: degrees off square, or a gauge about 90 with its stock on the inside or the outside face", Source: "the yard's: asked, never assumed, where readings lie about 90", Value: setting.Choice(&r.Gauge, "not stated", "off square", "gauge on the inside face", "gauge on the outside face")},
-		{Name: "lifted in station plane", Meaning: "yes where bevels were lifted in the plane of the station instead of square to the edge", Source: "the yard's", Value: setting.YesNo(&r.InStation)},
+		{Name: "bevels read", Meaning: "what the readings stand for: degrees off square, or a gauge about 90 with its stock on the inside or the outside face; set, it holds over what the words about a table say", Source: "the yard's: asked, never assumed, where readings lie about 90", Value: setting.Choice(&r.Gauge, "not stated", "off square", "gauge on the inside face", "gauge on the outside face")},
+		{Name: "lifted in station plane", Meaning: "yes where bevels were lifted in the plane of the station instead of square to the edge; set, yes or no, it holds over what the words about a table say", Source: "the yard's", Value: setting.YesNo(&r.InStation)},
 		{Name: "sawn edge", Meaning: "the edge that meets the plank already hung and takes the whole bevel; the other is square", Source: "common practice, no source: hung from the sheer down", Value: setting.Choice(&r.Sawn, "not stated", "upper", "lower")},
 		{Name: "edges share", Meaning: "yes: the two edges of a seam take half of its turn each, and neither is square", Source: "the yard's", Value: setting.YesNo(&r.Shared)},
 		{Name: "saw readout", Meaning: "smallest step of the saw's tilt", Source: "common practice, no source", Value: setting.Angle(&r.Readout, 0.01, 5)},

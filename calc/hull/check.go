@@ -24,7 +24,7 @@ func Examine(o Offsets, r Rules) Report {
 	found := checkStations(o, r)
 	found = append(found, checkGaps(o, r)...)
 	e.Found = append(found, e.Found...)
-	if o.Surface == SurfaceUnstated && r.OffsetsTo == SurfaceUnstated {
+	if o.To(r) == SurfaceUnstated {
 		e.Found = append(e.Found, finding.Finding{Kind: OffsetsSurface, Cell: o.Cell,
 			Text: "the book does not say whether the offsets are to the outside or the inside of planking"})
 	}

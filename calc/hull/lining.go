@@ -188,10 +188,7 @@ func (h *hull) surfaceOf(skin Skin, on skinned) Surface {
 	if on.sections[want] != nil {
 		return want
 	}
-	if h.o.Surface != SurfaceUnstated {
-		return h.o.Surface
-	}
-	return h.r.OffsetsTo
+	return h.o.To(h.r)
 }
 
 // method is how a group is lined off.

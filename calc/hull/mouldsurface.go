@@ -16,10 +16,7 @@ type depths struct {
 func (h *hull) depths(strakes []Strake) depths {
 	var d depths
 	inner, outer := thicknesses(strakes)
-	to := h.o.Surface
-	if to == SurfaceUnstated {
-		to = h.r.OffsetsTo
-	}
+	to := h.o.To(h.r)
 	from := [4]float64{BetweenSkins: outer.Inches(), InsidePlanking: outer.Inches() + inner.Inches()}
 	if to == SurfaceUnstated {
 		return d
@@ -72,7 +69,7 @@ func (h *hull) unskinned(s skinned) finding.List {
 	switch {
 	case !h.placed:
 		return nil // said already
-	case h.o.Surface == SurfaceUnstated && h.r.OffsetsTo == SurfaceUnstated:
+	case h.o.To(h.r) == SurfaceUnstated:
 		return finding.List{{Kind: MouldSurface, Cell: h.o.Cell,
 			Text: "the book does not say which surface the offsets are to: moulds are not laid down, and strakes are lined off on the offsets' own surface"}}
 	case !s.ok[OutsidePlanking] || !s.ok[InsidePlanking]:

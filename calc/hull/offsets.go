@@ -90,3 +90,12 @@ type Offsets struct {
 	Kept       []source.Cell // figures the builder lets stand whatever the checks make of them
 	Cell       source.Cell   // its top left corner
 }
+
+// To is the surface that the table's figures are to: as it says itself, else as the
+// rules do.
+func (o Offsets) To(r Rules) Surface {
+	if o.Surface != SurfaceUnstated {
+		return o.Surface
+	}
+	return r.OffsetsTo
+}

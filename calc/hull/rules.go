@@ -70,7 +70,7 @@ func DefaultRules() Rules {
 func (r *Rules) Settings() []setting.Setting {
 	return []setting.Setting{
 		{Name: "station spacing", Meaning: "between stations, where the offsets give no positions; 0: not set", Source: "the designer's", Value: setting.Length(&r.StationSpacing, 0, 100*measure.Foot)},
-		{Name: "offsets are to", Meaning: "the surface the offsets are measured to, where the table does not say", Source: "the designer's: asked, never assumed", Value: setting.Choice(&r.OffsetsTo, "not stated", "outside of planking", "between the skins", "inside of planking")},
+		{Name: "offsets are to", Meaning: "the surface the offsets are measured to; set, it holds over what the words about a table say", Source: "the designer's: asked, never assumed", Value: setting.Choice(&r.OffsetsTo, "not stated", "outside of planking", "between the skins", "inside of planking")},
 		{Name: "half beam", Meaning: "half the beam, for a table of fractions; 0: not set", Source: "the designer's", Value: setting.Length(&r.HalfBeam, 0, 200*measure.Foot)},
 		{Name: "draft", Meaning: "the draft, for waterlines named as fractions of it; 0: not set", Source: "the designer's", Value: setting.Length(&r.Draft, 0, 100*measure.Foot)},
 		{Name: "near base", Meaning: "a height less than this lies on the base line", Source: "our choice", Value: setting.Length(&r.NearBase, 0, measure.Foot)},

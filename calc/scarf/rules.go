@@ -36,8 +36,8 @@ func DefaultRules() Rules {
 // Settings lists the rules under the names the Settings sheet gives them.
 func (r *Rules) Settings() []setting.Setting {
 	return []setting.Setting{
-		{Name: "strip scarf slope", Meaning: "run of a strip's scarf for each unit of thickness", Source: "common practice, no source", Value: setting.Number(&r.StripSlope, "to 1", 1, 50)},
-		{Name: "plank scarf slope", Meaning: "run of a plank's scarf for each unit of thickness", Source: "Wood Handbook FPL-GTR-190 ch. 10: 1 in 12 or flatter is strongest", Value: setting.Number(&r.PlankSlope, "to 1", 1, 50)},
+		{Name: "strip scarf slope", Meaning: "run of a strip's scarf for each unit of thickness, where the list of strakes gives none of its own; on the command line it holds over the list", Source: "common practice, no source", Value: setting.Number(&r.StripSlope, "to 1", 1, 50)},
+		{Name: "plank scarf slope", Meaning: "run of a plank's scarf for each unit of thickness, where the list of strakes gives none of its own; on the command line it holds over the list", Source: "Wood Handbook FPL-GTR-190 ch. 10: 1 in 12 or flatter is strongest", Value: setting.Number(&r.PlankSlope, "to 1", 1, 50)},
 		{Name: "scarf nib", Meaning: "thickness left at each feather; 0 for a feather edge", Source: "our choice", Value: setting.Length(&r.Nib, 0, 2*measure.Inch)},
 		{Name: "least scarf slope", Meaning: "scarfs steeper than this are warned of", Source: "old yacht rule for planks, quoted by Souppez, The Strength of Scarf Joints", Value: setting.Number(&r.LeastSlope, "to 1", 1, 50)},
 		{Name: "most scarf slope", Meaning: "scarfs flatter than this are warned of, as slips of the pen", Source: "the flattest that Souppez quotes, The Strength of Scarf Joints", Value: setting.Number(&r.MostSlope, "to 1", 1, 200)},

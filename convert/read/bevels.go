@@ -19,8 +19,6 @@ import (
 func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, t.labelAt())
 	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
-	b.Gauge, b.InStation = r.gauge(t.wordsAbout(), t.page, corner)
-	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
 	read := r.seamReader(t)
@@ -48,6 +46,7 @@ func (r *reader) bevels(t *stationTable) {
 		r.beyond(t, row, &s)
 		b.Seams = append(b.Seams, s)
 	}
+	b.Gauge, b.InStation = r.gauge(t.wordsAbout(), t.page, b), r.inStation(t.wordsAbout(), t.page, corner)
 	r.pointedBevels(t.page, &b)
 	b.Resolution = step(readings)
 	table := t.found("bevels", decision{})
@@ -58,18 +57,17 @@ func (r *reader) bevels(t *stationTable) {
 	r.job.Bevels = append(r.job.Bevels, b)
 }
 
-// gaugeOfGuide is what the guide says bevels stand for, and what the book does
-// where the guide does not say.
-func (r *reader) gaugeOfGuide(book bevel.Gauge) bevel.Gauge {
+// gaugeOfGuide is what the guide says bevels stand for.
+func (r *reader) gaugeOfGuide() bevel.Gauge {
 	if r.now == nil {
-		return book
+		return bevel.GaugeUnstated
 	}
 	for g := bevel.OffSquare; g <= bevel.OnOutside; g++ {
 		if first, _, _ := strings.Cut(r.now.Notation, ";"); plainWords(first) == plainWords(g.String()) {
 			return g
 		}
 	}
-	return book
+	return bevel.GaugeUnstated
 }
 
 // beyond takes the readings written beyond the last station: how many there are
@@ -311,7 +309,7 @@ func (r *reader) along(t *stationTable, row int, cols []int, b *bevel.Readings) 
 	if !ok {
 		said, _ = r.formOf(t.page, t.ownWords(), t.caption)
 	}
-	d := decide(weigh(cells), said, r.bare, true)
+	d := r.formed(weigh(cells), said, r.bare, true)
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, t.labelAt()), Text: "the distances along the edge are numbers without a unit"})
 		return

@@ -241,7 +241,7 @@ func (d *decision) unit(e evidence, fallback measure.Unit, coarse bool) {
 	case e.shown != measure.NoUnit:
 		set(e.shown, "its number formats show "+e.shown.String())
 	case fallback == measure.InFeet || fallback == measure.InInches:
-		set(fallback, "Settings say bare numbers are in "+fallback.String())
+		set(fallback, bySetting(fallback))
 	case n == measure.FeetInchesFractions:
 	case fine && (n == measure.InchesFractions || e.fractions == e.numbers):
 		// Nobody writes eighths of anything but inches.
@@ -249,8 +249,11 @@ func (d *decision) unit(e evidence, fallback measure.Unit, coarse bool) {
 	case fallback != measure.NoUnit && n == measure.InchesFractions && e.finest > 1:
 		d.open = true // Settings say metric, and the figures are in fractions
 	case fallback != measure.NoUnit:
-		set(fallback, "Settings say bare numbers are in "+fallback.String())
+		set(fallback, bySetting(fallback))
 	default:
 		d.open = e.numbers > 0 || e.texts[measure.Decimal] > e.marked || e.texts[measure.InchesFractions] > e.marked
 	}
 }
+
+// bySetting is why bare numbers are in a unit that is set for them.
+func bySetting(unit measure.Unit) string { return "Settings say bare numbers are in " + unit.String() }

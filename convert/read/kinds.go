@@ -103,7 +103,7 @@ var (
 	}
 	ConventionTwo = &finding.Kind{
 		Code: "convention-two", Severity: finding.Warning, Title: "words that state a convention two ways",
-		Why:    "Read by the wrong one, every figure is out by the same amount: neither was taken.",
+		Why:    "Read by the wrong one every figure is wrong alike. What Settings, the guide or the command line say holds over the book's words; between two words of the book neither was taken.",
 		Remedy: "strike out the one that does not hold, or set it in Settings",
 	}
 	ConventionOpen = &finding.Kind{

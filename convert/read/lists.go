@@ -133,8 +133,6 @@ func (r *reader) hung(t *records) {
 // longBevels reads bevels kept as a list: strake, edge, station, reading.
 func (r *reader) longBevels(t *records) {
 	b := bevel.Readings{Cell: t.page.cell(t.head, t.left)}
-	b.Gauge, b.InStation = r.gauge(t.caption, t.page, b.Cell)
-	b.Gauge = r.gaugeOfGuide(b.Gauge)
 	skin := hull.Planks
 	for _, c := range t.caption {
 		if s := r.skinIn(c); s != "" {
@@ -198,6 +196,7 @@ func (r *reader) longBevels(t *records) {
 			b.Seams[i].Readings = append(b.Seams[i].Readings, source.Reading[measure.Angle]{})
 		}
 	}
+	b.Gauge, b.InStation = r.gauge(t.caption, t.page, b), r.inStation(t.caption, t.page, b.Cell)
 	r.pointedBevels(t.page, &b)
 	b.Resolution = step(readings)
 	table.Stations, table.Lines, table.Unit, table.Notation = len(b.Stations), len(b.Seams), "degrees", b.Gauge.String()

@@ -35,7 +35,7 @@ func (r *reader) marks(t *stationTable) {
 		rows, cells = append(rows, line), append(cells, line...)
 	}
 	e := weigh(cells)
-	d := decide(e, said, r.bare, false)
+	d := r.formed(e, said, r.bare, false)
 	d.torn(e, two)
 	corner := t.place(t.head, t.labelAt())
 	if d.open {

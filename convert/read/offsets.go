@@ -228,9 +228,9 @@ func (r *reader) offsets(t *stationTable) {
 
 // quietly runs a reading whose findings are for a later one to make.
 func quietly[A, B, C any](r *reader, f func() (A, B, C)) (A, B, C) {
-	found, bare, two, doubted, between := r.found, r.bareCells, r.twoWays, r.doubted, r.between
+	found, bare, two, doubted, between, bared := r.found, r.bareCells, r.twoWays, r.doubted, r.between, r.bared
 	a, b, c := f()
-	r.found, r.bareCells, r.twoWays, r.doubted, r.between = found, bare, two, doubted, between
+	r.found, r.bareCells, r.twoWays, r.doubted, r.between, r.bared = found, bare, two, doubted, between, bared
 	return a, b, c
 }
 
@@ -278,7 +278,7 @@ func (r *reader) partsOf(t *stationTable, lines []tableLine, cols []int, said me
 		}
 		r.dayCounts(t, p.rows, cols, cells)
 		e := weigh(cells)
-		p.dec = decide(e, p.said, r.bare, true)
+		p.dec = r.formed(e, p.said, r.bare, true)
 		p.dec.torn(e, two)
 		p.dec.dates = datesOf(rows, p.dec.form)
 		var places []source.Cell

@@ -204,7 +204,7 @@ func (r *reader) readPairs(p *page, blocks []pairBlock) {
 			}
 		}
 	}
-	d := decide(weigh(cells), said, r.bare, true)
+	d := r.formed(weigh(cells), said, r.bare, true)
 	o := hull.Offsets{Form: d.form, Cell: first.at}
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: o.Cell, Text: "the sections are numbers without a unit"})

@@ -28,12 +28,17 @@ func (r *reader) positionsOf(t *stationTable, stations []hull.Station, cols []in
 	if !ok && len(t.lines) == 0 {
 		said, _ = r.formOf(t.page, t.ownWords(), t.caption)
 	}
-	d := decide(weigh(cells), said, r.bare, true)
+	var d decision
+	if r.bare != measure.NoUnit && form.Unit != measure.NoUnit && form.Unit != measure.Fractions {
+		d = decide(weigh(cells), said, form.Unit, true) // what the table around it says holds over Settings
+	} else {
+		d = r.formed(weigh(cells), said, r.bare, true)
+	}
 	if d.form.Unit == measure.NoUnit && (d.open || d.form.Notation == measure.Decimal) {
 		d.form.Unit = form.Unit // that of the table around it
 	}
 	if form.Unit == measure.Fractions && !ok {
-		d.form.Unit = r.bare
+		d.form.Unit, r.bared = r.bare, true
 	}
 	if d.open = d.open && d.form.Unit == measure.NoUnit; d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(row, t.left), Text: fmt.Sprintf("the %ss of the stations are numbers without a unit", what)})
@@ -97,7 +102,7 @@ func (r *reader) placesOf(t *stationTable) {
 	}
 	var d decision
 	if row := max(t.position, t.spacing); row > 0 {
-		d = decide(weigh(t.cells(row, cols)), measure.Form{}, r.bare, true)
+		d = r.formed(weigh(t.cells(row, cols)), measure.Form{}, r.bare, true)
 	}
 	table := t.found("positions", d)
 	table.Stations, table.Lines = len(stations), 1

@@ -32,11 +32,13 @@ type reader struct {
 	guide    []sheet.GuideRow
 	now      *sheet.GuideRow // the line of the guide being read by
 	given    []givenSetting
+	stated   map[string]stated // settings by name
 	decided  []warned
 	at       map[string]source.Reading[measure.Length] // positions of stations by name
 	numbered map[source.Cell]bool                      // headings of widths by a number alone
 	calls    map[source.Cell]called                    // what stations are called at their names
 	bare     measure.Unit                              // of a bare number, by Settings
+	bared    bool                                      // some figure was read by that
 	named    map[string]name                           // texts already looked at as names of stations
 	sides    map[source.Cell]hull.Side                 // that tables of offsets are of
 	torn     map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
@@ -51,7 +53,7 @@ type reader struct {
 // Books reads books as one job. It returns the tables found, those that the
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
-	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide,
+	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
 		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()
@@ -85,6 +87,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.fillPositions()
 	r.widthsByStation()
 	r.widthsByNumber()
+	r.against()
 	for _, p := range r.pages {
 		r.namedCells(p)
 		r.leftovers(p)

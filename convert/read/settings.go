@@ -131,7 +131,9 @@ func (r *reader) apply() {
 		first[name] = g
 		if err := r.applyOne(g); err != nil {
 			r.badSetting(err, g.name, g.value, g.valueAt, g.nameAt)
+			continue
 		}
+		r.state(g.name, stated{bySettings, g.valueAt})
 	}
 }
 
@@ -149,7 +151,7 @@ func (r *reader) applyOne(g givenSetting) error {
 			if r.rules.Yard.Bare == measure.NoUnit {
 				return openUnit{}
 			}
-			unit = r.rules.Yard.Bare.String()
+			unit, r.bared = r.rules.Yard.Bare.String(), true
 		}
 	}
 	return Apply(r.rules.Settings(), g.name, g.value, unit)
@@ -168,7 +170,9 @@ func (r *reader) set(given []string) {
 		name, value, _ := strings.Cut(s, "=")
 		if err := Apply(r.rules.Settings(), name, value, ""); err != nil {
 			r.badSetting(err, name, value, source.Cell{}, source.Cell{})
+			continue
 		}
+		r.state(name, stated{by: byCommand})
 	}
 }
 

@@ -47,7 +47,7 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		r.fineColumn(t, t.cols[f])
 		cells, _ := t.column(f)
 		e := weigh(cells)
-		d := decide(e, own, bare, f != "thickness" && f != "width")
+		d := r.formed(e, own, bare, f != "thickness" && f != "width")
 		_, _, open := says(t.heads[t.cols[f]])
 		d.torn(e, open || two && own == said)
 		all[f] = column{d, e.decimal}
@@ -261,7 +261,7 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 	if form, ok := t.said["widths"]; ok {
 		said = form
 	}
-	d := decide(weigh(cells), said, r.bare, false)
+	d := r.formed(weigh(cells), said, r.bare, false)
 	if d.open {
 		r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.names[0].col), Text: "the widths by station are numbers without a unit"})
 	}

@@ -43,9 +43,8 @@ var planes = []phrase[bool]{
 }
 
 // saidOf is what the words over a table and about its sheet state of a
-// convention, and the words; two where they state different things.
-func saidOf[T comparable](all []phrase[T], words []string) (is T, by string, two bool) {
-	var none T
+// convention.
+func saidOf[T comparable](all []phrase[T], words []string) (said spoken[T]) {
 	for _, w := range words {
 		t := strings.ToLower(measure.Fold(w))
 		if strings.Contains(t, " not ") {
@@ -55,21 +54,21 @@ func saidOf[T comparable](all []phrase[T], words []string) (is T, by string, two
 			if !p.re.MatchString(t) {
 				continue
 			}
-			if by != "" && p.is != is {
-				return none, by, true
+			if said.by != "" && p.is != said.is {
+				return spoken[T]{by: said.by, two: true}
 			}
-			is, by = p.is, w
+			said.is, said.by = p.is, w
 		}
 	}
-	return is, by, false
+	return said
 }
 
 // saidAbout is what a table's own words and the remarks of its sheet state of a
 // convention; where they are silent, what the titles of other tables there do.
-func saidAbout[T comparable](all []phrase[T], own []string, p *page) (is T, by string, two bool) {
+func saidAbout[T comparable](all []phrase[T], own []string, p *page) spoken[T] {
 	remarks, titles := p.sheetWords()
-	if is, by, two = saidOf(all, append(slices.Clone(own), remarks...)); two || by != "" {
-		return is, by, two
+	if said := saidOf(all, append(slices.Clone(own), remarks...)); said.by != "" {
+		return said
 	}
 	return saidOf(all, titles)
 }
@@ -79,8 +78,8 @@ func (t *stationTable) wordsAbout() []string {
 	return append(t.ownWords(), t.caption...)
 }
 
-// surfaceOf is the surface that the words of some offsets, and of their sheet, say
-// they are to. What they say of the planking's thickness is told, and not used:
+// surfaceOf is the surface that some offsets are to: as set, else as their words
+// and those of their sheet say. What they say of the planking's thickness is told, and not used:
 // each strake has its own.
 func (r *reader) surfaceOf(own []string, p *page, at source.Cell) hull.Surface {
 	remarks, titles := p.sheetWords()
@@ -91,33 +90,58 @@ func (r *reader) surfaceOf(own []string, p *page, at source.Cell) hull.Surface {
 			break
 		}
 	}
-	s, _, two := saidAbout(surfaces, own, p)
+	words := saidAbout(surfaces, own, p)
+	if who := r.stated["offsets are to"]; who.by != "" {
+		return over(r, "offsets are to", r.rules.Hull.OffsetsTo, who, words, at, hull.Surface.String)
+	}
 	switch {
-	case two:
+	case words.two:
 		r.torn[at] = true
 		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the surface of the offsets name two"})
-	case s != hull.SurfaceUnstated:
-		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the offsets are to the %s", s)})
+	case words.is != hull.SurfaceUnstated:
+		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the offsets are to the %s", words.is)})
 	}
-	return s
+	return words.is
 }
 
-// gauge is what a book's own words say its bevels stand for, and whether they
-// were lifted in the plane of the station.
-func (r *reader) gauge(own []string, p *page, at source.Cell) (bevel.Gauge, bool) {
-	g, _, two := saidAbout(gauges, own, p)
-	switch {
-	case two:
-		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about how bevels are read say two things"})
-	case g != bevel.GaugeUnstated:
-		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the bevels are read: %s", g)})
+// gauge is what some bevels stand for: as set, else as the book's own words say. A
+// gauge's face that is set is no word on readings that are off square, nor the other
+// way about, where their own words know better.
+func (r *reader) gauge(own []string, p *page, b bevel.Readings) bevel.Gauge {
+	words, set, who, at := saidAbout(gauges, own, p), r.rules.Bevel.Gauge, r.stated["bevels read"], b.Cell
+	if g := r.gaugeOfGuide(); g != bevel.GaugeUnstated && who.by != byCommand {
+		set, who = g, stated{by: byGuide}
 	}
-	inStation, _, two := saidAbout(planes, own, p)
+	fits := func(g bevel.Gauge) bool { return g != bevel.GaugeUnstated && b.AboutNinety() == (g != bevel.OffSquare) }
 	switch {
-	case two:
+	case who.by != "" && who.by != byGuide && fits(words.is) && !fits(set):
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Reads: words.by,
+			Text: fmt.Sprintf("%s, which the figures of this table cannot be: they were read %s, as the words over it say", who.says("bevels read", set.String()), words.is),
+			Do:   "nothing, if the words are right"})
+	case who.by != "":
+		return over(r, "bevels read", set, who, words, at, bevel.Gauge.String)
+	case words.two:
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about how bevels are read say two things"})
+	case words.is != bevel.GaugeUnstated:
+		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: fmt.Sprintf("the book says the bevels are read: %s", words.is)})
+	}
+	return words.is
+}
+
+// inStation says that some bevels were lifted in the plane of the station: as set,
+// else as the book's own words say.
+func (r *reader) inStation(own []string, p *page, at source.Cell) bool {
+	words := saidAbout(planes, own, p)
+	if who := r.stated["lifted in station plane"]; who.by != "" {
+		return over(r, "lifted in station plane", r.rules.Bevel.InStation, who, words, at, func(yes bool) string {
+			return map[bool]string{true: "yes, in the plane of the station", false: "no, square to the edge"}[yes]
+		})
+	}
+	switch {
+	case words.two:
 		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the plane in which bevels were lifted name two"})
-	case inStation:
+	case words.is:
 		r.add(finding.Finding{Kind: ConventionRead, Cell: at, Text: "the book says the bevels were lifted in the plane of the station"})
 	}
-	return g, inStation
+	return words.is
 }

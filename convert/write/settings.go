@@ -32,6 +32,10 @@ func settings(in Input) *page {
 	defaults := was.Settings()
 	for i, s := range now.Settings() {
 		value, unit := settingCell(s, u)
+		held, by, apart := in.convention(s.Name, s.Value.String(), s.Source)
+		if held != s.Value.String() {
+			value.Text = held
+		}
 		common, _ := settingCell(defaults[i], u)
 		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) || in.trialFollowed(s.Name) {
 			value.Style = sheet.Input
@@ -41,7 +45,8 @@ func settings(in Input) *page {
 			at := sheet.Range{Top: len(p.rows) + 2, Left: 2, Bottom: len(p.rows) + 2, Right: 2}
 			p.drop = append(p.drop, sheet.DropDown{Range: at, Words: list})
 		}
-		p.line(text(s.Name), value, text(unit), common, words(s.Meaning), words(s.Source))
+		p.line(text(s.Name), value, text(unit), common, words(s.Meaning), words(by))
+		p.conventionRows(s.Name, apart)
 	}
 	if in.Result.Plan.Summary.Priced {
 		for i, b := range in.Job.Rack {

@@ -1,0 +1,152 @@
+package read
+
+import (
+	"fmt"
+	"slices"
+
+	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+)
+
+// What a table gives of its own, in a column or by its figures, is held against what
+// is set for all: neither is passed over in silence.
+
+// against holds what the tables give against what is set, once all are read.
+func (r *reader) against() {
+	r.slopesSet()
+	r.edgesLifted()
+	r.spacingIdle()
+	r.bareIdle()
+}
+
+// slopesSet makes a slope given on the command line hold over those listed for
+// strakes; the book's own Settings are for strakes that list none.
+func (r *reader) slopesSet() {
+	for _, strips := range []bool{true, false} {
+		name, set := "plank scarf slope", r.rules.Scarf.PlankSlope
+		if strips {
+			name, set = "strip scarf slope", r.rules.Scarf.StripSlope
+		}
+		if r.stated[name].by != byCommand {
+			continue
+		}
+		var listed []source.Reading[float64]
+		for i := range r.job.Strakes {
+			s := &r.job.Strakes[i]
+			if (s.Skin == hull.Strips) != strips || !s.Slope.OK() || s.Slope.Value == set {
+				continue
+			}
+			listed = append(listed, s.Slope)
+			s.Slope = source.Reading[float64]{Cell: s.Slope.Cell}
+		}
+		r.passedOver(name, fmt.Sprintf("%g to 1", set), "the list of strakes gives scarfs of its own", listed)
+	}
+}
+
+// passedOver tells of figures listed that a setting held over.
+func (r *reader) passedOver(name, set, says string, listed []source.Reading[float64]) {
+	if len(listed) == 0 {
+		return
+	}
+	f := finding.Finding{Kind: ConventionTwo, Cell: listed[0].Cell, Reads: listed[0].Text,
+		Text: fmt.Sprintf("%s, and %s: %s was used", says, r.stated[name].says(name, set), set),
+		Do:   fmt.Sprintf("leave %q off the command line where the list is right", name)}
+	for _, l := range listed[1:] {
+		f.Also = append(f.Also, l.Cell)
+	}
+	r.add(f)
+}
+
+// edgesLifted holds the edges that bevels were lifted along against the edge that is
+// sawn: where nothing sets that edge and all were lifted along the other, that is it.
+func (r *reader) edgesLifted() {
+	sawn := r.rules.Bevel.Sawn
+	if r.rules.Bevel.Shared || sawn == bevel.EdgeUnstated {
+		return
+	}
+	along := func(edge bevel.Edge) (all []bevel.Seam) {
+		for _, b := range r.job.Bevels {
+			for _, s := range b.Seams {
+				if s.Edge == edge {
+					all = append(all, s)
+				}
+			}
+		}
+		return all
+	}
+	other := bevel.Upper
+	if sawn == bevel.Upper {
+		other = bevel.Lower
+	}
+	right, wrong := along(sawn), along(other)
+	wrong = slices.DeleteFunc(wrong, func(s bevel.Seam) bool {
+		return slices.ContainsFunc(right, func(o bevel.Seam) bool { return o.Strake == s.Strake && o.Skin == s.Skin })
+	})
+	who := r.stated["sawn edge"]
+	switch {
+	case len(wrong) == 0:
+	case who.by == "" && len(right) == 0 && len(along(bevel.EdgeUnstated)) == 0:
+		r.rules.Bevel.Sawn = other
+		r.add(finding.Finding{Kind: ConventionRead, Cell: wrong[0].Cell,
+			Text: fmt.Sprintf("every bevel was lifted along the %s edge of its plank: that edge is sawn, and the other is square", other)})
+	default:
+		if who.by == "" {
+			who.by = "default"
+		}
+		f := finding.Finding{Kind: ConventionTwo, Cell: wrong[0].Cell, Reads: other.String(),
+			Text: fmt.Sprintf("%s lifted along the %s edge alone, and %s: on their cards the %s edge is sawn as lifted, and their shapes and widths go by the %s edge",
+				plural(len(wrong), "plank's bevels were", "planks' bevels were"), other, who.says("sawn edge", sawn.String()), other, sawn),
+			Do: "lift the bevels along the edge that is sawn, or set \"sawn edge\" right"}
+		for _, s := range wrong[1:] {
+			f.Also = append(f.Also, s.Cell)
+		}
+		r.add(f)
+	}
+}
+
+// spacingIdle tells of a spacing that is set where the table gives positions that
+// are not so apart: it places only stations that are given none.
+func (r *reader) spacingIdle() {
+	who, spacing := r.stated["station spacing"], r.rules.Hull.StationSpacing
+	if who.by == "" || spacing == 0 {
+		return
+	}
+	for _, o := range r.job.Offsets {
+		for i := 1; i < len(o.Stations); i++ {
+			a, b := o.Stations[i-1], o.Stations[i]
+			x, okA := stationNumber(a.Name)
+			y, okB := stationNumber(b.Name)
+			if !okA || !okB || !a.At.OK() || !b.At.OK() || (b.At.Value-a.At.Value-spacing.Times(y-x)).Abs() <= measure.Eighth {
+				continue
+			}
+			f := finding.Finding{Kind: ConventionTwo, Cell: b.At.Cell, Reads: b.At.Text,
+				Text: fmt.Sprintf("stations %s and %s are given %v apart, and %s: the positions given were used", a.Name, b.Name, b.At.Value-a.At.Value, who.says("station spacing", spacing.String())),
+				Do:   "look which is so: clear the positions, or take the setting out"}
+			if who.at != (source.Cell{}) {
+				f.Also = []source.Cell{who.at}
+			}
+			r.add(f)
+			return
+		}
+	}
+}
+
+// bareIdle tells that a unit given on the command line for bare numbers was used by
+// none.
+func (r *reader) bareIdle() {
+	if who := r.stated["bare numbers"]; who.by == byCommand && !r.bared {
+		r.add(finding.Finding{Kind: ConventionRead,
+			Text: fmt.Sprintf("%s, and no figure was read by it: each table's own headings, captions or figures say its unit", who.says("bare numbers", r.bare.String()))})
+	}
+}
+
+// formed is how some cells are written, by what is said of them and the unit that is
+// set for bare numbers.
+func (r *reader) formed(e evidence, said measure.Form, bare measure.Unit, coarse bool) decision {
+	d := decide(e, said, bare, coarse)
+	r.bared = r.bared || slices.ContainsFunc(d.why, func(why string) bool { return why == bySetting(bare) })
+	return d
+}

@@ -71,8 +71,8 @@ func (a *answer) solve(p part, r Rules) {
 		if better := (layout{}); len(p.classes[p.timbers[0].class].opens) > 1 && best.total > floor+floor/1000 && s.best(&better, []*layout{&best}, moves, starts, floor+floor/1000) && better.total < best.total {
 			best = better
 		}
-		for _, l := range begun {
-			if l.total < best.total {
+		for _, l := range slices.Backward(begun) { // that of the book last
+			if p.keeps(l, &best) {
 				best = *l
 			}
 		}
@@ -84,8 +84,8 @@ func (a *answer) solve(p part, r Rules) {
 		a.alone(p)
 		return
 	}
-	for _, l := range begun {
-		if l.broken < best.broken || l.broken == best.broken && p.paid(l) < p.paid(&best) {
+	for _, l := range slices.Backward(begun) { // that of the book last
+		if p.keeps(l, &best) {
 			best = *l // the search weighs rules against cost, and joints a hair beyond theirs
 		}
 	}

@@ -195,6 +195,17 @@ func (s *search) keep(to *layout) {
 // paid is what a layout truly comes to.
 func (y *yard) paid(l *layout) money { return l.spent + y.trueJoint*money(l.joints) }
 
+// keeps says that a layout begun from is kept against one found from it, which
+// must break fewer rules, cost less, or have fewer joints: longer offcuts alone are
+// not worth joints in other places.
+func (y *yard) keeps(begun, found *layout) bool {
+	if begun.broken != found.broken {
+		return begun.broken < found.broken
+	}
+	a, b := y.paid(begun), y.paid(found)
+	return a < b || a == b && begun.joints <= found.joints
+}
+
 // clone is a layout that shares no memory.
 func (l *layout) clone(y *yard) *layout {
 	c := *l

@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -19,6 +20,7 @@ type Decision struct {
 	Value string // a value of the builder's own, or a word that lets the figure stand
 	Read  bool   // the table was read with the value in place of what the cell holds
 	Was   string // where it was: what the cell holds
+	Why   string // what was said of it when it was first followed, "" where it is new
 }
 
 // Stands says that the builder's word lets the figure stand as it is.
@@ -172,7 +174,7 @@ func (o Offsets) decision(e Report, d Decision, line, station int) (is decided, 
 		}
 		is.reading = given(v)
 		is.reading.Text = strings.TrimSpace(d.Value)
-		return is, "the builder's own", true
+		return is, cmp.Or(d.Why, "the builder's own"), true
 	}
 	for _, doubt := range e.Doubts {
 		if doubt.Reads.Cell != d.Cell {

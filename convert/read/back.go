@@ -37,7 +37,10 @@ func (r *reader) back(p *page) {
 		if decision == "" || !ok || !fine {
 			continue
 		}
-		d := calc.Decision{Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}, Code: code}
+		d := calc.Decision{Code: code, Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}}
+		if m := saidBefore.FindStringSubmatch(at("What")); before && m != nil && decision == at("Suggests") {
+			d.Why = m[1]
+		}
 		if strings.EqualFold(decision, "take") {
 			d.Take = true
 		} else {
@@ -46,6 +49,9 @@ func (r *reader) back(p *page) {
 		r.decided = append(r.decided, warned{d, at("Suggests")})
 	}
 }
+
+// saidBefore is why a figure was taken, at the end of what is told of it.
+var saidBefore = regexp.MustCompile(`is taken as ".*" \(([^()]+)\)$`)
 
 // decide puts what the builder decided in place of what the cells hold, before
 // anything is read of them. What was decided of an offset goes with the job: what

@@ -105,7 +105,7 @@ func (b *builder) notes(out *sheet.Sheet, p sheetPart) error {
 			return err
 		}
 		said := strings.TrimSpace(t.all())
-		if n, ok := whole([]byte(id)); ok && n < len(by) && by[n] == author {
+		if n, ok := whole([]byte(id)); ok && n < len(by) && by[n] == author || ourForm.MatchString(said) {
 			said = theirNote(said)
 		}
 		if said == "" {

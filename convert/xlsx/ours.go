@@ -53,7 +53,7 @@ func unmark(f *excelize.File, name string) error {
 		return nil // notes the library cannot read are not ours
 	}
 	for _, n := range notes {
-		if n.Author != author {
+		if n.Author != author && !ourForm.MatchString(n.Text) {
 			continue
 		}
 		if err := f.DeleteComment(name, n.Cell); err != nil {
@@ -88,6 +88,10 @@ func unmark(f *excelize.File, name string) error {
 
 // oursFrom is where our own words begin in a note of ours.
 var oursFrom = regexp.MustCompile(`(?:^|\n\n)(?:error|warning|note): `)
+
+// ourForm is the form of a note of ours, by which it is known when another program
+// has saved the book and left its author out.
+var ourForm = regexp.MustCompile(`(?s)(?:^|\n\n)(?:error|warning): .+\nTo do: `)
 
 // theirNote is the builder's own words in a note of ours, which stand before them.
 func theirNote(text string) string {

@@ -16,3 +16,18 @@ func TestTheirNote(t *testing.T) {
 		}
 	}
 }
+
+// Another program that saves the book may leave the author of a note out: ours are
+// known by their form, and no others.
+func TestOurNotesByTheirForm(t *testing.T) {
+	for text, want := range map[string]bool{
+		"warning: reads \"3\"\nSuggests: 4\nTo do: check":  true,
+		"lifted twice\n\nerror: reads \"3\"\nTo do: check": true,
+		"error: I misread this":                            false,
+		"To do: lift it again":                             false,
+	} {
+		if got := ourForm.MatchString(text); got != want {
+			t.Errorf("%q: ours %v, want %v", text, got, want)
+		}
+	}
+}

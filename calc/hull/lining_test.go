@@ -261,9 +261,20 @@ func TestMarks(t *testing.T) {
 	if l := s.Linings[0]; l.By != ByMarks || l.Strakes[3].Name != "P4" || len(l.Seams) != 9 {
 		t.Fatalf("%v", l.By)
 	}
+	// Where the widths overrun the girth the last plank has what remains of it.
+	for k, w := range s.Linings[0].Strakes[7].Widths {
+		want := 36 * math.Pi / 2 / 8
+		if k == 4 {
+			want--
+		}
+		near(t, fmt.Sprint("the last plank at station ", k), w.Inches(), want, 0.01)
+	}
 	kinds := map[string]int{}
 	for _, f := range found {
 		kinds[f.Code]++
+		if want := "1 in more than the girth on the outside of planking: where they are more, plank P8 is drawn with what remains to the rabbet"; f.Kind == LiningSum && !strings.HasSuffix(f.Text, want) {
+			t.Errorf("said %q, want %q", f.Text, want)
+		}
 	}
 	if kinds["lining-sum"] != 1 || kinds["seam-hollow"] != 1 {
 		t.Errorf("found %v", kinds)

@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -16,7 +17,8 @@ import (
 
 // byMarks lays the seams on the builder's own marks. Between the stations marked
 // the marks are drawn on smoothly; before the first of all and after the last each
-// strake keeps its part of the girth.
+// strake keeps its part of the girth. Where the marks come to more than the girth the
+// last strake has what remains of it.
 func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 	n := len(m.Seams)
 	l.names = make([]string, n)
@@ -49,6 +51,9 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 				row[k] = girth - marked[k]
 			default:
 				row[k] = marked[k]
+			}
+			if j == n-1 && row[k] > girth && l.down[j][k] < girth {
+				row[k] = girth // the last strake takes what remains to the rabbet
 			}
 			if row[k] > girth+h.r.SumWithin.Inches() || row[k] < l.down[j][k] {
 				row[k] = math.NaN()
@@ -163,38 +168,58 @@ func (h *hull) station(name string) int {
 }
 
 // sums holds the widths marked at each station against the girth there. A skin
-// whose widths do not add up is told of once, at the station farthest out.
+// whose widths do not add up is told of once, at the station farthest out, with
+// every other that is out after it, the farthest first.
 func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	if m.Kind != MarkWidths {
 		return nil
 	}
-	worst, most, count := -1, h.r.SumWithin, 0
-	var out []source.Cell
+	var all []sumOff
+	over := false
 	for i := range m.Stations {
 		sum, girth, ok := h.sum(l, m, i)
-		if off := (sum - girth).Abs(); ok && off > h.r.SumWithin {
-			out, count = append(out, m.at(i)), count+1
-			if off > most {
-				worst, most = i, off
-			}
+		if off := sum - girth; ok && off.Abs() > h.r.SumWithin {
+			all = append(all, sumOff{i, sum, girth})
+			over = over || off > 0
 		}
 	}
-	if worst < 0 {
+	if len(all) == 0 {
 		return nil
 	}
-	sum, girth, _ := h.sum(l, m, worst)
-	word := "more"
-	if sum < girth {
-		word = "less"
+	slices.SortStableFunc(all, func(a, b sumOff) int { return cmp.Compare(b.off().Abs(), a.off().Abs()) })
+	worst := all[0]
+	f := finding.Finding{Kind: LiningSum, Cell: m.at(worst.at), Reads: h.write(worst.sum), Suggests: h.write(worst.girth),
+		Text: fmt.Sprintf("the %s widths at station %s add up to %s, %s than the girth %s", l.skin, m.Stations[worst.at].Name, h.write(worst.sum), h.offBy(worst), l.where())}
+	var others []string
+	for _, o := range all[1:] {
+		others = append(others, fmt.Sprintf("at station %s %s", m.Stations[o.at].Name, h.offBy(o)))
+		if c := m.at(o.at); c != f.Cell && !slices.Contains(f.Also, c) {
+			f.Also = append(f.Also, c)
+		}
 	}
-	text := fmt.Sprintf("the %s widths at station %s add up to %s, %s %s than the girth %s", l.skin, m.Stations[worst].Name,
-		h.write(sum), h.write(most), word, l.where())
-	at := m.at(worst)
-	out = slices.DeleteFunc(out, func(c source.Cell) bool { return c == at })
-	if count > 1 {
-		text += fmt.Sprintf("; at %d of the %d stations marked they do not add up", count, len(m.Stations))
+	if len(others) > 0 {
+		f.Text += "; " + strings.Join(others, ", ")
 	}
-	return finding.List{{Kind: LiningSum, Cell: at, Also: out, Reads: h.write(sum), Suggests: h.write(girth), Text: text}}
+	if over {
+		f.Text += fmt.Sprintf(": where they are more, %s %s is drawn with what remains to the rabbet", l.skin, m.Seams[len(m.Seams)-1].Strake)
+	}
+	return finding.List{f}
+}
+
+// sumOff is a station whose widths together are not its girth.
+type sumOff struct {
+	at         int // its place among those marked
+	sum, girth measure.Length
+}
+
+func (o sumOff) off() measure.Length { return o.sum - o.girth }
+
+// offBy is how far the widths of a station are off its girth, in words.
+func (h *hull) offBy(o sumOff) string {
+	if o.off() < 0 {
+		return h.write(-o.off()) + " less"
+	}
+	return h.write(o.off()) + " more"
 }
 
 // place is the place of a station among those marked; -1 where it is none.

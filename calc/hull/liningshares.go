@@ -210,8 +210,11 @@ func (g *girthShared) mean() string {
 
 // where is the surface a skin is lined off on, in words.
 func (l *lined) where() string {
-	if l.on == SurfaceUnstated {
+	switch l.on {
+	case SurfaceUnstated:
 		return "on the surface of the offsets"
+	case BetweenSkins:
+		return l.on.String()
 	}
 	return "on the " + l.on.String()
 }

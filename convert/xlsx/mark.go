@@ -79,14 +79,19 @@ func (b *carried) had(name string) (map[string]string, error) {
 	}
 	all := map[string]string{}
 	for _, n := range notes {
-		text := n.Text
-		for _, run := range n.Paragraph {
-			text += run.Text
-		}
-		all[n.Cell] = strings.TrimSpace(text)
+		all[n.Cell] = wordsOf(n)
 	}
 	b.notes[name] = all
 	return all, nil
+}
+
+// wordsOf is all the words of a note, whichever way it keeps them.
+func wordsOf(n excelize.Comment) string {
+	words := n.Text
+	for _, run := range n.Paragraph {
+		words += run.Text
+	}
+	return strings.TrimSpace(words)
 }
 
 // renameNoteShapes gives the shapes of notes written by other programs the names

@@ -53,13 +53,14 @@ func unmark(f *excelize.File, name string) error {
 		return nil // notes the library cannot read are not ours
 	}
 	for _, n := range notes {
-		if n.Author != author && !ourForm.MatchString(n.Text) {
+		said := wordsOf(n)
+		if n.Author != author && !ourForm.MatchString(said) {
 			continue
 		}
 		if err := f.DeleteComment(name, n.Cell); err != nil {
 			return err
 		}
-		if own := theirNote(n.Text); own != "" {
+		if own := theirNote(said); own != "" {
 			if err := f.AddComment(name, note(n.Cell, own)); err != nil {
 				return err
 			}

@@ -290,3 +290,38 @@ func TestNotesInPartsOfOtherNames(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// Our notes in a book that another program has saved, without their author and in runs
+// of words, are taken off and not added to.
+func TestOurNotesWithoutTheirAuthor(t *testing.T) {
+	save := func(from []byte) *archive {
+		ours := &sheet.Sheet{Name: "Summary"}
+		ours.Set(1, 1, sheet.Cell{Kind: sheet.Text, Text: "What"})
+		book := &sheet.Book{Sheets: []*sheet.Sheet{ours}, Names: []sheet.Name{{Name: sheet.OursPrefix + "1", Sheet: "Summary", Range: sheet.Range{Top: 1, Left: 1, Bottom: 1, Right: 1}}}}
+		path := filepath.Join(t.TempDir(), "out.xlsx")
+		if err := Save(path, false, book, from, []sheet.Mark{{Sheet: "Sheet1", Row: 7, Col: 5, Style: sheet.Wrong, Note: "error: no figure\nTo do: write it"}}); err != nil {
+			t.Fatal(err)
+		}
+		return parts(t, path)
+	}
+	has := save(builders(t))
+	for name, part := range has.parts {
+		if strings.HasPrefix(name, "xl/comments") {
+			part = regexp.MustCompile(`<author>[^<]*</author>`).ReplaceAll(part, []byte("<author> </author>"))
+			has.parts[name] = regexp.MustCompile(`<text><t([^>]*)>([^<]*)</t></text>`).ReplaceAll(part, []byte("<text><r><t$1>$2</t></r></text>"))
+		}
+	}
+	packed, err := has.pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	notes := 0
+	for name, part := range save(packed).parts {
+		if strings.HasPrefix(name, "xl/comments") {
+			notes += bytes.Count(part, []byte("To do: write it"))
+		}
+	}
+	if notes != 1 {
+		t.Errorf("our note stands there %d times", notes)
+	}
+}

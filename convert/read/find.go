@@ -50,9 +50,14 @@ func (r *reader) grids(p *page, ways []bool, force string) {
 		r.entitle(p, best)
 		if force == "" {
 			r.classify(best)
-			if other := r.otherWay(best, ways); other != nil {
-				r.layoutAsked(best, other)
-				continue
+			if other := r.otherWay(best, ways); other != nil && !r.headedStrakes(best) {
+				if !r.headedStrakes(other) {
+					r.layoutAsked(best, other)
+					continue
+				}
+				best = other
+				r.entitle(p, best)
+				r.classify(best)
 			}
 		} else {
 			best.kind = force
@@ -96,6 +101,12 @@ func (r *reader) otherWay(t *stationTable, ways []bool) *stationTable {
 		}
 	}
 	return nil
+}
+
+// headedStrakes says that the column of a table's labels is headed as strakes, so
+// that the numbers down it are those and the ones across are stations.
+func (r *reader) headedStrakes(t *stationTable) bool {
+	return !t.turned && slices.ContainsFunc(t.corner(), func(c sheet.Cell) bool { return r.words.has(c.Text, "strake") && !r.words.has(c.Text, "station") })
 }
 
 // stations is the likeliest table whose stations' names stand in a row of the

@@ -5,9 +5,11 @@ import (
 	"slices"
 )
 
-// shared is how much of what the neighbouring rows are off at a place is doubt
-// of a row's own say there. Measured, see DefaultRules.
-const shared = 0.5
+// Measured, see DefaultRules.
+const (
+	shared  = 0.5 // how much of what the neighbouring rows are off at a place is doubt of a row's own say there
+	plainer = 0.7 // so many doubts more alarm where only the finer scale shows them
+)
 
 // table is rows being judged: what is left of them and the score of each value.
 type table struct {
@@ -28,7 +30,11 @@ type table struct {
 // another.
 func Judge(rows []Row, r Rules, second Second) Judged {
 	t := newTable(rows, r, second)
-	flags := t.flag()
+	flags := t.flag(nil)
+	if len(flags) > 0 {
+		flags = t.finer(flags)
+	}
+	flags = t.prune(flags)
 	for _, g := range t.regions(1) {
 		if s, ok := t.culprit(g); ok {
 			flags = append(flags, Flag{Spot: s})
@@ -47,25 +53,34 @@ func Judge(rows []Row, r Rules, second Second) Judged {
 }
 
 func newTable(rows []Row, r Rules, second Second) *table {
-	t := &table{rules: r, second: second, scale: scale(rows, r)}
-	for _, row := range rows {
+	t := &table{rules: r, second: second, scale: scale(rows, r), raw: make([][]float64, len(rows)), z: make([][]float64, len(rows))}
+	for i, row := range rows {
 		row.Given = slices.Clone(row.Given)
-		l := newLine(row)
-		t.rows, t.lines = append(t.rows, row), append(t.lines, l)
-		t.raw, t.z = append(t.raw, l.raw(len(row.Y), r.Least, t.scale)), append(t.z, make([]float64, len(row.Y)))
+		t.rows, t.lines = append(t.rows, row), append(t.lines, newLine(row))
+		t.z[i] = make([]float64, len(row.Y))
+	}
+	t.score()
+	return t
+}
+
+// score judges every value as the rows stand.
+func (t *table) score() {
+	for i, l := range t.lines {
+		t.raw[i] = l.raw(len(t.rows[i].Y), t.rules.Least, t.scale)
 	}
 	for i, row := range t.rows {
 		for k := range row.Y {
 			_, t.z[i][k], _ = t.judge(i, k)
 		}
 	}
-	return t
 }
 
-// flag withdraws values until nothing alarms.
-func (t *table) flag() []Flag {
-	var flags []Flag
+// flag withdraws values until nothing alarms, those flagged withdrawn already.
+func (t *table) flag(flags []Flag) []Flag {
 	taken := make([]int, len(t.rows))
+	for _, f := range flags {
+		taken[f.Row]++
+	}
 	for range 2 * len(t.rows) * t.rules.PerRow { // values given back are not tried for ever
 		worst, ok := t.worst(taken)
 		if !ok {
@@ -88,6 +103,39 @@ func (t *table) flag() []Flag {
 		})
 	}
 	return flags
+}
+
+// finer judges the table anew in its scale without the values withdrawn: bad ones
+// make it look rougher than it is. What shows only now must show the plainer.
+func (t *table) finer(flags []Flag) []Flag {
+	s := scale(t.rows, t.rules)
+	if s >= t.scale {
+		return flags
+	}
+	t.scale = s
+	t.score()
+	t.rules.Alarm += plainer
+	flags = t.flag(flags)
+	t.rules.Alarm -= plainer
+	return flags
+}
+
+// prune gives back the values that look sound with all the others withdrawn, and
+// whose withdrawal quiets nothing any more.
+func (t *table) prune(flags []Flag) []Flag {
+	none := make([]int, len(t.rows))
+	return slices.DeleteFunc(flags, func(f Flag) bool {
+		if math.Abs(t.alone(f.Spot)) >= t.rules.Alarm {
+			return false
+		}
+		_, before := t.worst(none)
+		t.withdraw(f.Spot, true)
+		if _, after := t.worst(none); !after || before {
+			return true
+		}
+		t.withdraw(f.Spot, false)
+		return false
+	})
 }
 
 // worst is the value that is off by most, if it is enough to alarm.

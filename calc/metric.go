@@ -31,4 +31,7 @@ func (r *Rules) RoundMetric(given func(name string) bool) {
 			_ = s.Value.Set(value) // that it is taken is held by a test
 		}
 	}
+	if !given("paper") {
+		r.Yard.Paper = A4
+	}
 }

@@ -44,7 +44,7 @@ const (
 // inUnits is the rules with every trade's findings in the yard's own units.
 func (r Rules) inUnits() Rules {
 	u := r.Yard.Units
-	r.Hull.Units, r.Scarf.Units, r.Lay.Units, r.Stock.Units = u, u, u, u
+	r.Hull.Units, r.Scarf.Units, r.Bevel.Units, r.Lay.Units, r.Stock.Units = u, u, u, u, u
 	return r
 }
 
@@ -68,7 +68,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "units", Meaning: "how lengths are written: feet (feet-inches-eighths beside decimal inches), inches (decimal) or mm", Source: "the builder's own where not set: as most of the tables are", Value: setting.Choice(&r.Yard.Units, "feet", "inches", "mm")},
 		{Name: "bare numbers", Meaning: "the unit of a number whose heading and caption say nothing", Source: "the builder's: asked, never assumed", Value: setting.Choice(&r.Yard.Bare, "not known", "feet", "inches", "mm", "cm", "m", "fractions")},
 		{Name: "frames are stations", Meaning: "what is given at frame 4 is at station 4 of the offsets", Source: "the builder's: asked, never assumed", Value: setting.YesNo(&r.Yard.FramesAreStations)},
-		{Name: "paper", Meaning: "the paper the sheets are set up for", Source: "our choice", Value: setting.Choice(&r.Yard.Paper, "letter", "a4")},
+		{Name: "paper", Meaning: "the paper the sheets are set up for", Source: "our choice: A4 where the yard works in mm", Value: setting.Choice(&r.Yard.Paper, "letter", "a4")},
 	}
 	all = append(all, r.Hull.Settings()...)
 	all = append(all, r.Scarf.Settings()...)

@@ -41,6 +41,7 @@ type Rules struct {
 	Trials       []Trial        // trial cuts, by what they cut; empty: none but the one below
 	TrialReads   measure.Angle  // a trial cut: the scale read this,
 	TrialCuts    measure.Angle  // and the saw cut this; both 0: none made
+	Units        measure.Style  // of what findings say
 }
 
 // DefaultRules is what holds where the book and the command line say nothing.

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 )
 
 // turns finds the marks between which the bevel changes too fast, the worst of
@@ -24,6 +25,11 @@ func (s Schedule) turns(seam Seam, r Rules) finding.List {
 	for i := worst; station == ""; i-- {
 		station = s.Marks[i].Station
 	}
+	turns, most := m.PerFoot.Write()+" degrees a foot", r.Turn.Write()
+	if r.Units == measure.StyleMM {
+		turns = m.PerFoot.PerMetre().Round(0.01).Write() + " degrees a metre"
+		most = r.Turn.PerMetre().Round(0.01).Write() + " (" + most + " a foot)"
+	}
 	return finding.List{{Kind: Turned, Cell: seam.Cell,
-		Text: fmt.Sprintf("%s changes by %s degrees a foot near station %s, more than %s", seam.name(), m.PerFoot.Write(), station, r.Turn.Write())}}
+		Text: fmt.Sprintf("%s changes by %s near station %s, more than %s", seam.name(), turns, station, most)}}
 }

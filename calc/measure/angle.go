@@ -26,3 +26,6 @@ func (a Angle) Round(step Angle) Angle {
 	}
 	return Angle(math.Round(float64(a/step))) * step
 }
+
+// PerMetre is a change of angle a foot as one a metre.
+func (a Angle) PerMetre() Angle { return a * Angle(1000*Millimetre) / Angle(Foot) }

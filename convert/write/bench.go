@@ -6,6 +6,7 @@ import (
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 )
 
 // bench is how a plank lies on the saw's bench: the end its marks are called out
@@ -36,7 +37,11 @@ func battenOf(in Input, s bevel.Schedule) string {
 				if p.Shift < 0 {
 					way = "in"
 				}
-				return fmt.Sprintf("The batten of %s serves, shifted %s %.3f %s: within %.3f.", g.Planks[0].Strake, way, inUnits(p.Shift.Abs(), u), unit(u), inUnits(g.Off, u))
+				places := 3
+				if u == measure.StyleMM {
+					places = 1
+				}
+				return fmt.Sprintf("The batten of %s serves, shifted %s %.*f %s: within %.*f.", g.Planks[0].Strake, way, places, inUnits(p.Shift.Abs(), u), unit(u), places, inUnits(g.Off, u))
 			}
 			var others []string
 			for _, o := range g.Planks[1:] {

@@ -22,7 +22,7 @@ func bevels(in Input) *page {
 		p.cols[p.index("At")-1].key = "At text"
 		at = append(at, col("At, in", 10))
 	}
-	p.worked(append(at, col("Hull's own, degrees", 10), col("Off the hull, degrees", 10), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col("Degrees a foot", 10), col("Faces differ, "+unit(u), 10),
+	p.worked(append(at, col("Hull's own, degrees", 10), col("Off the hull, degrees", 10), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col(turnHead(u), 10), col("Faces differ, "+unit(u), 10),
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide = true, false
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
@@ -126,7 +126,11 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 		before := s.Marks[i-1]
 		row := p.next() - 1
 		change = livef(number(float64(m.Tilt-before.Tilt), sheet.Degrees), "%s-%s", p.here("Saw's scale"), p.at("Saw's scale", row))
-		perFoot = livef(number(float64(m.PerFoot), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(measure.Foot, u)))
+		turn, in := m.PerFoot, measure.Foot
+		if u == measure.StyleMM {
+			turn, in = turn.PerMetre(), 1000*measure.Millimetre
+		}
+		perFoot = livef(number(float64(turn), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(in, u)))
 	}
 	shown, figures := small(m.At, u), []sheet.Cell{}
 	if u == measure.StyleFeet {
@@ -228,6 +232,14 @@ func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
 		c.Style = sheet.Doubt
 	}
 	return c
+}
+
+// turnHead heads how fast the bevel changes.
+func turnHead(u measure.Style) string {
+	if u == measure.StyleMM {
+		return "Degrees a metre"
+	}
+	return "Degrees a foot"
 }
 
 // inUnits is a length as a figure in inches or millimetres.

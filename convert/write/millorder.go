@@ -17,8 +17,15 @@ func millOrder(in Input) *page {
 	for _, c := range lengths("Length", u, 11) {
 		p.add(c)
 	}
-	for _, c := range []column{col("Size", 24), col("Board feet each", 10), col("Board feet", 11)} {
-		p.add(c)
+	bulk := "Board feet"
+	p.add(col("Size", 24))
+	if u == measure.StyleMM {
+		bulk = "Volume"
+		p.add(col("Volume each, cubic m", 10))
+		p.add(col("Volume, cubic m", 11))
+	} else {
+		p.add(col("Board feet each", 10))
+		p.add(col("Board feet", 11))
 	}
 	told := in.delivered()
 	if told {
@@ -27,25 +34,43 @@ func millOrder(in Input) *page {
 	}
 	p.add(col("Note", 18))
 	p.worked(col("Planned", 9))
+	if u == measure.StyleMM {
+		p.add(col("Board feet each", 10))
+		p.add(col("Board feet", 11))
+	}
 	p.wide, p.csv, p.onePage = true, true, true
 	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
 	measured := "Board feet: thickness under 1 in counts as 1 in."
 	if in.Result.Rules.Stock.Hardwood {
 		measured = "Board feet by surface measure to the whole foot, times thickness."
 	}
+	if u == measure.StyleMM {
+		measured = "Volume by the rough size."
+	}
 	p.note("Rough sizes. " + measured + " The count takes in the spares that are set.")
-	total := measure.BoardFeet(0)
+	total := 0.0
 	for _, l := range in.Result.Plan.Order {
-		total += l.Feet
+		feet := []sheet.Cell{live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u))}
+		shown, unprinted := feet, []sheet.Cell(nil)
+		if u == measure.StyleMM {
+			each := cubicMetres(p, l.Thickness, l.Width, l.Length)
+			all := each
+			all.Number *= float64(l.Count)
+			shown, unprinted = []sheet.Cell{each, livef(all, "%s*%s", p.here("Volume each"), p.here("Count"))}, feet
+		}
+		total += shown[1].Number
 		p.line(cells([]sheet.Cell{livef(whole(l.Count), "%s+MAX(0,ROUNDUP(%s*%s/100-0.000000001,0))", p.here("Planned"), p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
 			p.length("Length", l.Length, u, ""),
-			[]sheet.Cell{text(size(l, u)), live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u))},
+			one(text(size(l, u))), shown,
 			delivery(p, l, told),
-			[]sheet.Cell{words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))})...)
+			[]sheet.Cell{words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))}, unprinted)...)
 	}
 	if n := p.count(); n > 0 {
-		sum := livef(number(float64(total), sheet.Measure), "SUM(%s:%s)", p.at("Board feet", 0), p.at("Board feet", n-1))
-		row := make([]sheet.Cell, p.index("Board feet"))
+		sum := livef(number(total, sheet.Measure), "SUM(%s:%s)", p.at(bulk, 0), p.at(bulk, n-1))
+		if u == measure.StyleMM {
+			sum.Format = "0.0000"
+		}
+		row := make([]sheet.Cell, p.index(bulk))
 		row[1], row[len(row)-1] = text("Total"), sum
 		ruled(row)
 		p.aside(row...)

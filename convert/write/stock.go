@@ -30,7 +30,7 @@ func (in Input) sticks() []int {
 func boards(in Input, list *page) *page {
 	u := in.units()
 	p := table("Stock", "boards and what is cut from them", col("Stick", 7), col("Board", 11), col("Lane", 8), col("Species", 13), col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 8),
-		col("Length, "+longUnit(u), 11), col("Drawn to scale, "+in.scaleWords(), 64), col("Used, "+longUnit(u), 11), col("Left, "+longUnit(u), 11), col("Still fits", 9), col("Board feet", 9), col("Cost", 9))
+		col("Length, "+longUnit(u), 11), col("Drawn to scale, "+in.scaleWords(), 64), col("Used, "+longUnit(u), 11), col("Left, "+longUnit(u), 11), col("Still fits", 9), volumeColumn(u), col("Cost", 9))
 	if u == measure.StyleFeet {
 		for _, key := range []string{"Length", "Used", "Left"} {
 			p.cols[p.index(key)-1].key += " text"
@@ -41,6 +41,9 @@ func boards(in Input, list *page) *page {
 	}
 	for _, c := range []column{col("From", 10), col("Pieces", 40), col("Lanes", 7), col("Across, "+unit(u), 9), col("Through, "+unit(u), 9), col("Price", 9)} {
 		p.add(c)
+	}
+	if u == measure.StyleMM {
+		p.add(col("Board feet", 9)) // prices and totals may go by it
 	}
 	p.wide, p.csv = true, true
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
@@ -94,9 +97,10 @@ func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int)
 	length, lengthIn := both("Length", c.Board.Length.Value, "")
 	takes, takesIn := both("Used", s.used, takesFrom)
 	over, overIn := both("Left", s.left, overFrom)
-	feet, cost, price := sheet.Cell{}, sheet.Cell{}, sheet.Cell{}
+	feet, volume, cost, price := sheet.Cell{}, sheet.Cell{}, sheet.Cell{}, sheet.Cell{}
 	if lane == 1 {
 		feet = live(number(float64(c.Board.Feet(r)), sheet.Measure), boardFeet(p, u))
+		volume = cubicMetres(p, c.Board.Thickness.Value, c.Board.Width.Value, c.Board.Length.Value)
 		if in.Result.Plan.Summary.Priced {
 			price = live(number(c.Board.Price.Value, sheet.Money), priceName(c.Row))
 			cost = live(number(c.Cost, sheet.Money), p.here("Price"))
@@ -105,9 +109,13 @@ func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int)
 			}
 		}
 	}
+	bulk, last := feet, []sheet.Cell(nil)
+	if u == measure.StyleMM {
+		bulk, last = volume, one(feet)
+	}
 	row := cells([]sheet.Cell{whole(stick), text(c.Mark), text(fmt.Sprintf("%d of %d", lane, max(1, c.Lanes))), text(c.Board.Species), small(c.Board.Thickness.Value, u), small(c.Board.Width.Value, u)},
-		length, one(drawing), takes, over, []sheet.Cell{fits, feet, cost}, lengthIn, takesIn, overIn,
-		[]sheet.Cell{text(c.Board.Source), text(strings.Join(s.marks(in), ", ")), whole(max(1, c.Lanes)), small(across, u), small(through, u), price})
+		length, one(drawing), takes, over, []sheet.Cell{fits, bulk, cost}, lengthIn, takesIn, overIn,
+		[]sheet.Cell{text(c.Board.Source), text(strings.Join(s.marks(in), ", ")), whole(max(1, c.Lanes)), small(across, u), small(through, u), price}, last)
 	if lane == 1 {
 		ruled(row)
 	}
@@ -148,6 +156,20 @@ func faces(q stock.Piece, r stock.Rules) (across, through measure.Length) {
 		return q.Thickness, q.Width
 	}
 	return q.Width, q.Thickness + q.Hollow
+}
+
+// volumeColumn is how much wood a board is, as the yard measures it.
+func volumeColumn(u measure.Style) column {
+	if u == measure.StyleMM {
+		return col("Volume, cubic m", 9)
+	}
+	return col("Board feet", 9)
+}
+
+// cubicMetres is a board's volume, by its own columns in millimetres.
+func cubicMetres(p *page, thick, wide, long measure.Length) sheet.Cell {
+	v := thick.Millimetres() * wide.Millimetres() * long.Millimetres() / 1e9
+	return livef(sheet.Cell{Kind: sheet.Number, Number: v, Style: sheet.Measure, Format: "0.0000"}, "%s*%s*%s/1000000000", p.here("Thickness"), p.here("Width"), p.here("Length"))
 }
 
 // boardFeet is a board's measure by its own columns.

@@ -27,7 +27,13 @@ func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
 	rows, found := hull.Shutter(j.Gaps, strakes)
 	made, f := bevel.OfShutters(rows, strakes, places(j), r.Hull, j.Rules.Bevel)
 	r.Bevels = append(r.Bevels, made...)
-	return append(found, f...)
+	found = append(found, f...)
+	made, _ = bevel.OfShutters(bevel.OtherShutters(rows, strakes), strakes, places(j), r.Hull, j.Rules.Bevel)
+	for i := range made {
+		made[i].AsOther, made[i].Doubt = true, bevel.GapOneSided.Title
+	}
+	r.Bevels = append(r.Bevels, made...)
+	return found
 }
 
 // widen makes each run as wide as its board must be: it covers the wider face,

@@ -17,17 +17,10 @@ func Work(j Job) (Result, finding.List) {
 	strakes, found := r.drawHull(&j)
 	found = append(found, hull.CheckStrakes(strakes, j.Rules.Hull)...)
 	found = append(found, hull.CheckAlike(j.Strakes)...)
-	for _, b := range j.Bevels {
-		f := bevel.Check(b, j.Rules.Bevel)
-		schedules, more := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)
-		f = append(f, more...)
-		hull.Keep(f, j.Decisions)
-		bevel.DoubtMarks(schedules, f, j.Rules.Bevel)
-		r.Bevels = append(r.Bevels, schedules...)
-		found = append(found, f...)
-	}
+	found = append(found, r.lifted(j, strakes)...)
 	found = append(found, r.shutters(j, strakes)...)
 	found = append(found, r.planks(j.Bevels, strakes)...)
+	found = append(found, bevel.CheckCards(r.Bevels, strakes, j.Rules.Bevel)...)
 	found = append(found, bevel.CheckLaid(r.Bevels, r.Hull, j.Rules.Bevel)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)
@@ -43,6 +36,28 @@ func Work(j Job) (Result, finding.List) {
 		found = atFrames(found)
 	}
 	return r, found
+}
+
+// lifted checks the bevels lifted and works out what is sawn by them: first on the
+// sides they were lifted on, then on those that go by the other.
+func (r *Result) lifted(j Job, strakes []hull.Strake) (found finding.List) {
+	told := make([]finding.List, len(j.Bevels))
+	for i, b := range j.Bevels {
+		f := bevel.Check(b, j.Rules.Bevel)
+		schedules, more := bevel.Schedules(b, strakes, places(j), r.Hull, j.Rules.Bevel)
+		told[i] = append(f, more...)
+		hull.Keep(told[i], j.Decisions)
+		bevel.DoubtMarks(schedules, told[i], j.Rules.Bevel)
+		r.Bevels = append(r.Bevels, schedules...)
+		found = append(found, told[i]...)
+	}
+	have := r.Bevels
+	for i, b := range j.Bevels {
+		schedules := bevel.OtherSide(b, have, strakes, places(j), r.Hull, j.Rules.Bevel)
+		bevel.DoubtMarks(schedules, told[i], j.Rules.Bevel)
+		r.Bevels = append(r.Bevels, schedules...)
+	}
+	return found
 }
 
 // places is every station whose position the offsets or a list of positions give.

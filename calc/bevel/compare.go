@@ -18,6 +18,11 @@ var (
 		Why:    "The offsets say how much the planking turns at each seam; a bevel lifted otherwise is misread, or the seam does not run where it was lined off.",
 		Remedy: "lift the bevel again; set \"lifted within\" if the hull is known to differ from its lines",
 	}
+	HullGross = &finding.Kind{
+		Code: "bevel-hull-gross", Severity: finding.Warning, Title: "bevels far off those of the hull",
+		Why:    "So much is no looseness of the lines: the reading, its sign, the edge or plane it was lifted by, or the offsets are wrong, and a plank sawn to the wrong one is lost.",
+		Remedy: "lift the worst again; then see on which face the gauge's stock lay, along which edge and in which plane they were lifted, and where the station's mark stands; last the offsets",
+	}
 	HullStation = &finding.Kind{
 		Code: "bevel-hull-station", Severity: finding.Note, Title: "bevels of one station not those of the hull",
 		Why:    "Where most seams differ at one station, it is the station's offsets or its mark on the hull that is wrong, and not each bevel.",
@@ -51,6 +56,7 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 		seams[i] = compare(b, s, j.readings.Y[i], j.readings.Given[i], shape, r)
 	}
 	found, let := stationsApart(b, seams, within)
+	far := far{table: b, of: seams, beyond: grossly * within, rules: r}
 	var shared []source.Cell
 	for i, s := range b.Seams {
 		c := seams[i]
@@ -66,12 +72,16 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 			continue
 		}
 		for k := range c.diff {
+			if c.known[k] && let[k] {
+				far.see(i, k, j)
+			}
 			if _, odd := j.odd[i][k]; odd || !c.known[k] || let[k] || math.Abs(c.diff[k]) <= within {
 				continue
 			}
 			v := s.Readings[k]
 			if !alone(seams, i, j.readings.Beside[i], k, within) {
 				shared = append(shared, v.Cell)
+				far.see(i, k, j)
 				continue
 			}
 			found = append(found, finding.Finding{Kind: HullApart, Cell: v.Cell, Reads: v.Text, Suggests: "about " + b.written(c.hull[k], r),
@@ -82,7 +92,7 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 		found = append(found, finding.Finding{Kind: HullLoose, Cell: shared[0], Also: shared[1:],
 			Text: fmt.Sprintf("%d bevels differ from the hull's own by more than %s degrees as those beside them do", len(shared), r.HullWithin.Write())})
 	}
-	return found
+	return append(found, far.found()...)
 }
 
 // alone says that no seam beside one differs from the hull at a station as it

@@ -13,7 +13,7 @@ import (
 // Computed works out schedules from the hull for the planks whose bevels were not
 // lifted: the whole turn of each seam goes on the edge that is sawn, or half of it
 // on each of the two. Strips are edge-glued and are not sawn to a bevel. Lifted is
-// the schedules there are; a strake that is among them, on either side, is left. What
+// the schedules there are; a strake that is among them is left on the side it is of. What
 // was handed in and is not among them is said on the schedule made in its stead.
 func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, handed []Readings, r Rules) ([]Schedule, finding.List) {
 	if shape == nil || !r.FromHull {
@@ -26,10 +26,11 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, hande
 			continue
 		}
 		for _, k := range l.Strakes {
-			if has(lifted, l.Skin, k.Name) {
+			side, wanted := unlifted(lifted, l, k.Name)
+			if !wanted {
 				continue
 			}
-			b := ofHull(shape, l, k.Name, r)
+			b := ofHull(shape, l, k.Name, side, r)
 			if plank, ok := find(strakes, b.Seams[0]); ok {
 				for i := range b.Seams {
 					b.Seams[i].Cell = plank.Cell
@@ -37,7 +38,7 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, hande
 			}
 			made, f := schedules(b, b.believed(r), strakes, nil, shape, r)
 			for i := range made {
-				made[i].Computed, made[i].Unused = true, read(handed, l.Skin, k.Name)
+				made[i].Computed, made[i].Unused = true, read(handed, l.Skin, k.Name, side)
 			}
 			all, found = append(all, made...), append(found, f...)
 		}
@@ -45,20 +46,38 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, hande
 	return all, found
 }
 
-func has(lifted []Schedule, skin hull.Skin, strake string) bool {
-	for _, s := range lifted {
-		if strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "") {
-			return true
-		}
+// unlifted is the side of a strake, or both, that there is no schedule of; not wanted
+// where there is none such.
+func unlifted(lifted []Schedule, l hull.Lining, strake string) (side hull.Side, wanted bool) {
+	if l.Side != hull.BothSides {
+		return l.Side, !has(lifted, l.Skin, strake, l.Side)
 	}
-	return false
+	port, starboard := has(lifted, l.Skin, strake, hull.Port), has(lifted, l.Skin, strake, hull.Starboard)
+	switch {
+	case port && starboard:
+		return hull.BothSides, false
+	case port:
+		return hull.Starboard, true
+	case starboard:
+		return hull.Port, true
+	}
+	return hull.BothSides, true
 }
 
-// read says that some bevel of a strake was handed in.
-func read(handed []Readings, skin hull.Skin, strake string) bool {
+// has says that there is a schedule of a strake on a side: its own, or one of both.
+func has(all []Schedule, skin hull.Skin, strake string, side hull.Side) bool {
+	return slices.ContainsFunc(all, func(s Schedule) bool {
+		return strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "" || skin == "") &&
+			(s.Side == side || s.Side == hull.BothSides)
+	})
+}
+
+// read says that some bevel of a strake was handed in of a side, or of both.
+func read(handed []Readings, skin hull.Skin, strake string, side hull.Side) bool {
 	for _, b := range handed {
 		for _, s := range b.Seams {
 			if strings.EqualFold(s.Strake, strake) && (s.Skin == skin || s.Skin == "") &&
+				(s.Side == side || s.Side == hull.BothSides || side == hull.BothSides) &&
 				slices.ContainsFunc(s.Readings, func(v source.Reading[measure.Angle]) bool { return v.OK() }) {
 				return true
 			}
@@ -69,13 +88,13 @@ func read(handed []Readings, skin hull.Skin, strake string) bool {
 
 // ofHull is one strake's bevels as the hull has them, as a table of its own: of the
 // edge that is sawn, or of both.
-func ofHull(shape *hull.Shape, l hull.Lining, strake string, r Rules) Readings {
+func ofHull(shape *hull.Shape, l hull.Lining, strake string, side hull.Side, r Rules) Readings {
 	b := Readings{Gauge: OffSquare, Resolution: r.Readout}
 	for _, g := range shape.Stations {
 		b.Stations = append(b.Stations, hull.Station{Name: g.Name, At: source.Is(g.At)})
 	}
 	for _, edge := range r.edges() {
-		s := Seam{Strake: strake, Skin: l.Skin, Side: l.Side, Edge: edge}
+		s := Seam{Strake: strake, Skin: l.Skin, Side: side, Edge: edge}
 		for _, g := range shape.Stations {
 			read := source.Reading[measure.Angle]{State: source.Dash}
 			if own, ok := r.own(shape, s, g.Name); ok {

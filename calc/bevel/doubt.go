@@ -19,7 +19,7 @@ const (
 // doubts is the findings that say a reading, or a whole seam, may not be sawn to
 // before it is lifted again. A reading beyond the saw's tilt is among them where the
 // run of its seam says another.
-var doubts = []*finding.Kind{Jump, Tilted, SidesApart, SidesOpposed, HullApart, Counted}
+var doubts = []*finding.Kind{Jump, Tilted, SidesApart, SidesOpposed, HullApart, HullGross, Counted}
 
 // DoubtMarks says at every mark whether what is found leaves it in doubt, and finds the
 // parallel battens anew without those marks, so that one wrong reading does not

@@ -111,11 +111,67 @@ func TestLiftedAgainstTheHull(t *testing.T) {
 			rows[1][k] += 1
 		}
 	})
+	test("bevel-hull-station , bevel-hull-station , bevel-hull-station , bevel-hull-station , bevel-hull-station , bevel-hull-gross E2", func(rows [][]float64) {
+		for i := range rows {
+			for k, by := range []float64{0, 0, 1, 2, 3, 2, 1, 0, 0} { // no jump in any seam
+				rows[i][k] -= by
+			}
+		}
+		rows[1][4] -= 0.25
+	})
 	test("bevel-hull-station ", func(rows [][]float64) {
 		for i := range rows {
 			rows[i][4] += 0.75
 		}
 	})
+}
+
+// Of planks lifted to starboard only the port ones are those mirrored: the same marks
+// from the same station, called out from the other end; or, not taken to be alike, the
+// hull's own. Every plank below the sheer has a card on either side, in both ways.
+func TestOneSideLifted(t *testing.T) {
+	shape, strakes := round(t)
+	b := onRound(func(rows [][]float64) {})
+	for i := range b.Seams {
+		b.Seams[i].Side = hull.Starboard
+	}
+	for _, alike := range []bool{true, false} {
+		r := DefaultRules()
+		r.Alike = alike
+		all, _ := Schedules(b, strakes, nil, shape, r)
+		mirrored := OtherSide(b, all, strakes, nil, shape, r)
+		if alike != (len(mirrored) == 4) {
+			t.Fatalf("alike %v: %d mirrored", alike, len(mirrored))
+		}
+		for i, m := range mirrored {
+			s := all[i]
+			if m.Side != hull.Port || !m.AsOther || m.From != s.From || m.ReadFrom(r) != "after end" || s.ReadFrom(r) != "fore end" || !slices.Equal(m.Marks, s.Marks) {
+				t.Errorf("port %+v", m)
+			}
+		}
+		all = append(all, mirrored...)
+		made, _ := Computed(shape, strakes, all, nil, r)
+		for _, m := range made {
+			if alike != (m.Side == hull.BothSides) && m.Strake >= "5" && m.Strake <= "8" {
+				t.Errorf("alike %v: %s %v is the hull's own", alike, m.Strake, m.Side)
+			}
+		}
+		all = append(all, made...)
+		for _, k := range strakes[1:] {
+			for _, side := range []hull.Side{hull.Port, hull.Starboard} {
+				if !has(all, k.Skin, k.Name, side) {
+					t.Errorf("alike %v: no card of %s %v", alike, k.Name, side)
+				}
+			}
+		}
+		var codes []string
+		for _, f := range CheckCards(all, strakes, r) {
+			codes = append(codes, f.Code)
+		}
+		if alike != slices.Equal(codes, []string{"bevel-one-side"}) || !alike && len(codes) > 0 {
+			t.Errorf("alike %v: %v", alike, codes)
+		}
+	}
 }
 
 func TestComputedWhereNoneIsLifted(t *testing.T) {

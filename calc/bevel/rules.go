@@ -27,6 +27,7 @@ type Rules struct {
 	Step         measure.Length // between marks
 	HullWithin   measure.Angle  // a lifted bevel may differ from the hull's own by so much; 0: not compared
 	FromHull     bool           // schedules are worked out from the hull where none were lifted
+	Alike        bool           // planks lifted on one side only are sawn on the other as that side mirrored
 	SidesWithin  measure.Angle  // port and starboard may differ by so much; 0: not compared
 	Alarm        float64        // a reading of so many scatters is looked into
 	SawFaired    bool           // saw the faired bevels, not those read
@@ -54,6 +55,7 @@ func DefaultRules() Rules {
 		Step:         measure.Foot,      // our choice
 		HullWithin:   0.5,               // our choice: twice what a gauge shows
 		FromHull:     true,              // our choice
+		Alike:        true,              // common practice, no source: port as starboard
 		SidesWithin:  1,                 // our choice: four times what a gauge shows
 		Alarm:        4.6,               // our choice, measured: under 1 % of clean seams alarm at a scatter of 0.15 degree
 		BattenWithin: measure.Inch / 32, // our choice: what a saw's fence holds
@@ -76,6 +78,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "mark step", Meaning: "between marks along the sawn edge", Source: "our choice", Value: setting.Length(&r.Step, measure.Inch, 10*measure.Foot)},
 		{Name: "lifted within", Meaning: "how far a lifted bevel may differ from the hull's own at its seam; 0: not compared", Source: "our choice: twice what a gauge shows", Value: setting.Angle(&r.HullWithin, 0, 45)},
 		{Name: "bevels from hull", Meaning: "yes: planks whose bevels were not lifted get a schedule from the hull's own", Source: "our choice", Value: setting.YesNo(&r.FromHull)},
+		{Name: "bevels alike", Meaning: "yes: a plank lifted on one side only is sawn on the other as that side mirrored; no: from the hull's own there", Source: "common practice, no source: port as starboard", Value: setting.YesNo(&r.Alike)},
 		{Name: "sides within", Meaning: "how far the bevels of port and starboard may differ; 0: not compared", Source: "our choice", Value: setting.Angle(&r.SidesWithin, 0, 45)},
 		{Name: "bevel alarm", Meaning: "a reading is looked into when it lies this many times the seam's own scatter off the smooth run of its neighbours", Source: "our choice, measured", Value: setting.Number(&r.Alarm, "scatters", 2, 50)},
 		{Name: "saw faired bevels", Meaning: "yes: the faired bevels are sawn in place of those read", Source: "the yard's", Value: setting.YesNo(&r.SawFaired)},
@@ -95,5 +98,5 @@ func (r *Rules) Settings() []setting.Setting {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane, SidesApart, SidesOpposed, HullApart, HullStation, HullLoose, TrialBeyond}
+	return []*finding.Kind{Gap, Jump, Tilted, Mixed, GaugeOpen, Counted, Repeated, Turned, StrakeUnknown, AlongOpen, Unplaced, HoodEnd, Plane, SidesApart, SidesOpposed, HullApart, HullStation, HullLoose, HullGross, TrialBeyond, OneSided, GapOneSided, EdgeOther, NoBevels}
 }

@@ -48,6 +48,8 @@ type Schedule struct {
 	Steepest  measure.Angle  // of Set, without its sign
 	Computed  bool           // from the hull, none having been lifted that could be laid out
 	Unused    bool           // bevels were handed in for it all the same
+	AsOther   bool           // its bevels were lifted, or its gap measured, on the other side only: this is that side mirrored
+	Shutter   bool           // from a measured gap
 	Doubt     string         // what is found of the whole seam that leaves it in doubt; "" for nothing
 	AlongFrom string         // "given", "hull" or "station spacing"
 	Past      []string       // stations past the hull's seam as drawn: their marks are by the station spacing from its end

@@ -26,6 +26,7 @@ func OfShutters(rows []hull.ShutterRow, strakes []hull.Strake, places []hull.Sta
 			for k := range made[i].Marks {
 				made[i].Marks[k].Hull = source.Reading[measure.Angle]{}
 			}
+			made[i].Shutter = true
 		}
 		all, found = append(all, made...), append(found, f...)
 		rows = rows[n:]

@@ -66,6 +66,10 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		how += fmt.Sprintf(" Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", "))
 	}
 	switch {
+	case s.AsOther && s.Shutter:
+		how += fmt.Sprintf(" Sawn as %s, mirrored: the gap was measured there only; measure it here first.", otherSide(s.Side))
+	case s.AsOther:
+		how += fmt.Sprintf(" Sawn as %s, mirrored: bevels lifted there only, at the same distances from the same station, called out from the %s.", otherSide(s.Side), s.ReadFrom(r))
 	case s.Unused:
 		how += " Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings."
 	case s.Computed:
@@ -97,6 +101,14 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
 	parallel := parallels(p, s, first)
 	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell { return markLine(in, p, s, i, parallel) })
+}
+
+// otherSide is the side across.
+func otherSide(s hull.Side) hull.Side {
+	if s == hull.Port {
+		return hull.Starboard
+	}
+	return hull.Port
 }
 
 // markLine is one mark of a card.

@@ -135,7 +135,11 @@ func jsonResult(in Input) object {
 			}
 			marks = append(marks, mark)
 		}
-		list = append(list, object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "computed": s.Computed, "marks": marks})
+		edge := object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "computed": s.Computed, "marks": marks}
+		if s.AsOther {
+			edge["as_side"] = otherSide(s.Side).String()
+		}
+		list = append(list, edge)
 	}
 	put("bevels", list)
 	if r.Hull != nil {

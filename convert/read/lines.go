@@ -255,6 +255,17 @@ func (r *reader) viewOf(words string) (hull.View, bool) {
 			return hull.Diagonal, true
 		}
 	}
+	// Deck H, Sheer Y, z rabbet: a letter beside the name of a line of its own.
+	if t := tokens(words); len(t) > 1 && r.words.has(words, "deck", "sheer", "rabbet", "keel", "chine") {
+		for _, w := range []string{t[0], t[len(t)-1]} {
+			switch w {
+			case "h", "z":
+				return hull.Height, true
+			case "y":
+				return hull.HalfBreadth, true
+			}
+		}
+	}
 	return hull.HalfBreadth, false
 }
 

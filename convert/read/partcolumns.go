@@ -1,7 +1,9 @@
 package read
 
 import (
+	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"strakebook/calc/measure"
@@ -31,13 +33,19 @@ func partOf(c sheet.Cell) int {
 	return -1
 }
 
-// finer says that a cell heads a column of parts smaller than eighths.
-func finer(c sheet.Cell) bool {
-	switch strings.Trim(strings.ToLower(measure.Fold(c.Text)), " .()") {
-	case "16ths", "16th", "16", "1/16", "1/16s", "1/16ths", "sixteenths", "32nds", "1/32", "1/32s":
-		return c.Kind == sheet.Text
+// finer is how many of the parts make an inch that stand below a cell, where they are
+// smaller than eighths; 0 where it heads none such.
+func finer(c sheet.Cell) int {
+	if c.Kind != sheet.Text {
+		return 0
 	}
-	return false
+	switch strings.Trim(strings.ToLower(measure.Fold(c.Text)), " .()") {
+	case "16ths", "16th", "16", "1/16", "1/16s", "1/16ths", "sixteenths":
+		return 16
+	case "32nds", "32nd", "1/32", "1/32s", "1/32nds":
+		return 32
+	}
+	return 0
 }
 
 // parted makes one length of the feet, inches and eighths that stand in a column
@@ -45,36 +53,50 @@ func finer(c sheet.Cell) bool {
 func (p *page) parted() {
 	for row := 1; row <= p.rows; row++ {
 		var starts []int
-		size := 0
+		size, fine := 0, 0
 		for _, col := range p.filled[0][row] {
+			if f := p.afterInches(row, col); f > 0 && (size == 0 || size == 2 && fine == f) {
+				starts, size, fine = append(starts, col), 2, f
+				continue
+			}
 			if partOf(p.raw(row, col+1)) != 1 {
 				continue
 			}
 			if p.saysFeet(row, col) {
 				p.clear(row, col+1, 1)
-				p.joinBelow(row, col, 2)
+				p.joinBelow(row, col, 2, 0)
 				continue
 			}
 			if partOf(p.raw(row, col)) != 0 {
 				continue
 			}
-			n := 2
-			if partOf(p.raw(row, col+2)) == 2 {
+			n, f := 2, finer(p.raw(row, col+2))
+			if partOf(p.raw(row, col+2)) == 2 || f > 0 {
 				n = 3
-			} else if finer(p.raw(row, col+2)) {
-				continue // sixteenths, which are asked
 			}
-			if size == 0 || size == n {
-				starts, size = append(starts, col), n
+			if size == 0 || size == n && fine == f {
+				starts, size, fine = append(starts, col), n, f
 			}
 		}
 		if len(starts) == 1 && !p.underOne(row, starts[0]) {
 			continue // the units of two columns
 		}
 		for _, col := range starts {
-			p.joinParts(row, col, size)
+			p.joinParts(row, col, size, fine)
 		}
 	}
+}
+
+// afterInches is how many of the parts make an inch that stand beside a column of inches
+// with no feet before them; 0 where none do.
+func (p *page) afterInches(row, col int) int {
+	if partOf(p.raw(row, col)) != 1 || col > 1 && (partOf(p.raw(row, col-1)) == 0 || p.saysFeet(row, col-1)) {
+		return 0
+	}
+	if partOf(p.raw(row, col+1)) == 2 {
+		return 8
+	}
+	return finer(p.raw(row, col+1))
 }
 
 // saysFeet says that a cell is a heading that ends in its unit, feet, as of
@@ -94,7 +116,7 @@ func (p *page) underOne(row, col int) bool {
 }
 
 // joinParts joins the columns of one length under the row of their words.
-func (p *page) joinParts(row, col, size int) {
+func (p *page) joinParts(row, col, size, fine int) {
 	p.clear(row, col, size)
 	if row > 1 && !filled(p.raw(row-1, col)) {
 		for k := 1; k < size; k++ {
@@ -105,11 +127,12 @@ func (p *page) joinParts(row, col, size int) {
 			}
 		}
 	}
-	p.joinBelow(row, col, size)
+	p.joinBelow(row, col, size, fine)
 }
 
-// joinBelow joins the parts that stand below a row, to the next words.
-func (p *page) joinBelow(row, col, size int) {
+// joinBelow joins the parts that stand below a row, to the next words: fine is how many
+// of the last make an inch where they are smaller than eighths.
+func (p *page) joinBelow(row, col, size, fine int) {
 	for down := row + 1; down <= p.rows; down++ {
 		cells := make([]sheet.Cell, size)
 		words, some := false, false
@@ -125,14 +148,14 @@ func (p *page) joinBelow(row, col, size int) {
 			continue
 		}
 		p.clear(down, col+1, size-1)
-		p.put[[2]int{down, col}] = joined(cells)
+		p.put[[2]int{down, col}] = joined(cells, fine)
 		p.fill(down, col)
 	}
 }
 
 // joined is the parts of one length as one text. A part left blank after the
 // first is not taken for a nought: the text cannot be read then, and is said.
-func joined(cells []sheet.Cell) sheet.Cell {
+func joined(cells []sheet.Cell, fine int) sheet.Cell {
 	var parts []string
 	dashes := 0
 	for i, c := range cells {
@@ -140,7 +163,7 @@ func joined(cells []sheet.Cell) sheet.Cell {
 		switch {
 		case c.Kind == sheet.Number:
 			t = plainNumber(c.Number)
-			if l := measure.Inches(c.Number); len(cells) == 2 && i == 1 && l%measure.SixtyFourth == 0 {
+			if l := measure.Inches(c.Number); len(cells) == 2 && fine == 0 && i == 1 && l%measure.SixtyFourth == 0 {
 				t = measure.InchesText(l)
 			}
 		case c.Kind == sheet.Text && measure.IsDash(t):
@@ -155,10 +178,24 @@ func joined(cells []sheet.Cell) sheet.Cell {
 	switch {
 	case dashes == len(cells), dashes == 1 && strings.Join(parts[1:], "") == strings.Repeat("?", len(cells)-1):
 		return sheet.Cell{Kind: sheet.Text, Text: "-"}
-	case len(cells) == 2:
+	case len(cells) == 2 && fine == 0:
 		return sheet.Cell{Kind: sheet.Text, Text: parts[0] + "' " + parts[1] + `"`}
 	}
-	return sheet.Cell{Kind: sheet.Text, Text: strings.Join(parts, "-")}
+	last, err := strconv.Atoi(parts[len(parts)-1])
+	switch {
+	case fine == 0:
+		return sheet.Cell{Kind: sheet.Text, Text: strings.Join(parts, "-")}
+	case err != nil || last < 0 || last >= fine:
+		return sheet.Cell{Kind: sheet.Text, Text: strings.Join(parts, "-") + "?"}
+	}
+	t := parts[len(parts)-2]
+	if last > 0 {
+		t += fmt.Sprintf(" %d/%d", last, fine)
+	}
+	if len(cells) == 3 {
+		t = parts[0] + "' " + t
+	}
+	return sheet.Cell{Kind: sheet.Text, Text: t + `"`}
 }
 
 // clear takes cells of a row out of what is looked at: they stand in another.

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 )
 
@@ -52,11 +53,37 @@ func TestListsBeside(t *testing.T) {
 	}
 }
 
-// Columns of feet, inches and sixteenths are not joined as if the last were not
-// there.
-func TestSixteenthsInColumns(t *testing.T) {
-	r := read(t, bookOf(sheetOf("Lines", "Half-breadths\n|1|||2|||3|||4||\nStation|ft|in|16ths|ft|in|16ths|ft|in|16ths|ft|in|16ths\nDeck|1|2|3|1|6|0|1|7|2|1|5|1\nWL 6 in.|1|1|3|1|5|0|1|5|2|1|4|1")), Options{})
-	if len(r.job.Offsets) > 0 || len(r.codes(finding.Note)) == 0 {
-		t.Errorf("%v, %v", r.job.Offsets, r.codes(finding.Note))
+// Feet, inches and sixteenths in a column each are one length, and inches and eighths
+// without feet; more sixteenths than an inch has are not read.
+func TestPartsInColumns(t *testing.T) {
+	for rows, want := range map[string][]measure.Length{
+		"Half-breadths\n|1|||2|||3|||4||\nStation|ft|in|16ths|ft|in|16ths|ft|in|16ths|ft|in|16ths\nDeck|1|2|3|1|6|0|1|7|12|1|5|18\nWL 6 in.|1|1|3|1|5|0|1|5|2|1|4|1": {
+			14*measure.Inch + 3*measure.Sixteenth, 18 * measure.Inch, 19*measure.Inch + 12*measure.Sixteenth, 0},
+		"Half-breadths\n|1||2||3||4|\nStation|in|8ths|in|8ths|in|8ths|in|8ths\nDeck|14|3|18|0|19|7|17|9\nWL 6 in.|13|3|17|0|17|2|16|1": {
+			14*measure.Inch + 3*measure.Eighth, 18 * measure.Inch, 19*measure.Inch + 7*measure.Eighth, 0},
+	} {
+		r := read(t, bookOf(sheetOf("Lines", rows)), Options{})
+		if len(r.job.Offsets) != 1 || len(r.job.Offsets[0].Lines) != 2 || len(r.job.Offsets[0].Stations) != 4 {
+			t.Errorf("%v, %v", r.job.Offsets, r.codes(finding.Note))
+			continue
+		}
+		for i, v := range r.job.Offsets[0].Lines[0].Values {
+			if v.Value != want[i] || v.OK() != (want[i] > 0) {
+				t.Errorf("%q is read as %v, want %v", v.Text, v.Value, want[i])
+			}
+		}
+	}
+}
+
+// A letter beside the name of a line says its view.
+func TestViewsByALetter(t *testing.T) {
+	r := read(t, bookOf(sheetOf("Lines", "Offsets, ft-in-8ths, to outside of planking\nStation|Deck H|Deck Y|Sheer Z|WL 1-0-0\n0|4-0-0|0-1-0|4-0-1|0-0-4\n1|3-10-0|1-2-0|3-10-1|0-7-4\n2|3-9-0|1-8-0|3-9-1|1-0-4\n3|3-8-4|1-9-0|3-8-5|1-1-4")), Options{})
+	if codes := r.codes(finding.Warning); len(codes) > 0 || len(r.job.Offsets) != 1 {
+		t.Fatal(codes, r.job.Offsets)
+	}
+	for i, want := range []hull.View{hull.Height, hull.HalfBreadth, hull.Height, hull.HalfBreadth} {
+		if l := r.job.Offsets[0].Lines[i]; l.View != want {
+			t.Errorf("%s is read as %v", l.Name, l.View)
+		}
 	}
 }

@@ -93,10 +93,13 @@ type mouldRow struct {
 	view hull.View
 	at   measure.Length
 	has  bool // at is a height or a distance out
+	role hull.Role
 	by   map[int]measure.Length
 }
 
-// mouldRows is the figures to one surface, line by line in their order.
+// mouldRows is the figures to one surface, line by line: the edges of the hull, the
+// waterlines from the lowest up and the buttocks from the innermost out, whichever
+// station the first of them crosses.
 func mouldRows(s *hull.Shape, on hull.Surface) []*mouldRow {
 	type key struct {
 		line string
@@ -112,13 +115,25 @@ func mouldRows(s *hull.Shape, on hull.Surface) []*mouldRow {
 		k := key{m.Line, m.Role, m.View}
 		r := rows[k]
 		if r == nil {
-			r = &mouldRow{on: on, line: m.Line, view: m.View, at: m.At, has: m.Role == hull.Waterline || m.Role == hull.Buttock, by: map[int]measure.Length{}}
+			r = &mouldRow{on: on, line: m.Line, view: m.View, at: m.At, has: m.Role == hull.Waterline || m.Role == hull.Buttock, role: m.Role, by: map[int]measure.Length{}}
 			rows[k] = r
 			all = append(all, r)
 		}
 		r.by[m.Place] = m.Offset
 	}
+	slices.SortStableFunc(all, func(a, b *mouldRow) int { return cmp.Or(cmp.Compare(a.rank(), b.rank()), cmp.Compare(a.at, b.at)) })
 	return all
+}
+
+// rank is where a row stands among the others of its surface.
+func (r *mouldRow) rank() int {
+	switch {
+	case !r.has:
+		return 0
+	case r.role == hull.Waterline:
+		return 1
+	}
+	return 2
 }
 
 // cells is the row.

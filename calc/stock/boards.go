@@ -119,6 +119,7 @@ func (s *search) put(l int64, slants int32, c *class, sigma float64) int32 {
 			best, tie, at, to = cost, over, b, k
 		}
 	}
+	s.opening(c)
 	bins := s.bins[c.pool]
 	top := c.longest + s.kerf
 	for i := s.roomy(c.pool, 0); i >= 0; i = s.roomy(c.pool, i+1) {
@@ -136,17 +137,18 @@ func (s *search) put(l int64, slants int32, c *class, sigma float64) int32 {
 			over := st.hold - then
 			offer(spent-value(over-s.kerf), over, int32(i), b.stick)
 		}
-		for _, k := range c.opens {
+		ways, sure := s.instead(c, b)
+		for _, k := range ways {
 			t := &s.sticks[k]
-			if t.hold <= st.hold || t.hold < then || !t.serves(&b.form) || !s.canOpen(k) {
+			if t.hold <= st.hold || t.hold < then || !sure && !(t.serves(&b.form) && s.canOpen(k)) {
 				continue
 			}
 			over := t.hold - then
 			offer(t.cost-st.cost+s.scarcity(t.rare-st.rare)+spent-value(over-s.kerf), over, int32(i), int32(k))
 		}
 	}
-	for _, k := range c.opens {
-		if t := &s.sticks[k]; t.hold >= need && s.canOpen(k) {
+	for _, k := range s.openings {
+		if t := &s.sticks[k]; t.hold >= need {
 			offer(t.cost+s.scarcity(t.rare)-value(t.hold-need-s.kerf), t.hold-need, -1, int32(k))
 		}
 	}

@@ -171,8 +171,12 @@ func (s *search) branch(t *timber, tab tables, ways int, cost money, parent int3
 			f.tips = append(f.tips, node{v, 0, -1})
 		}
 	}
-	slices.SortFunc(f.tips, func(a, b node) int { return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.at, b.at)) })
 	for n := 0; n < len(f.tips) && n < ways; n++ {
+		for k := n + 1; k < len(f.tips); k++ { // the cheapest left: a few of many are wanted
+			if a, b := &f.tips[k], &f.tips[n]; a.cost < b.cost || a.cost == b.cost && a.at < b.at {
+				*a, *b = *b, *a
+			}
+		}
 		from := int32(len(f.arena))
 		s.way = s.way[:0]
 		s.trace(f.tips[n].from)

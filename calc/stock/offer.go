@@ -1,5 +1,10 @@
 package stock
 
+import (
+	"math"
+	"slices"
+)
+
 // offer is one way to have a piece no longer than room now: from a new stick,
 // from one begun, or by taking a longer stick for what one begun holds.
 type offer struct {
@@ -13,10 +18,8 @@ type offer struct {
 func (s *search) offers(c *class, sigma float64, copies int) {
 	p := &s.pools[c.pool]
 	s.offered = s.offered[:0]
-	for _, k := range c.opens {
-		if !s.canOpen(k) {
-			continue
-		}
+	s.opening(c)
+	for _, k := range s.openings {
 		t := &s.sticks[k]
 		cost := t.cost + s.scarcity(t.rare)
 		s.offered = append(s.offered, offer{t.hold - s.kerf, t.hold - s.kerf, cost})
@@ -45,14 +48,40 @@ func (s *search) offers(c *class, sigma float64, copies int) {
 		if st.hold-two >= c.least && st.serves(&c.form) {
 			s.offered = append(s.offered, offer{st.hold - two, st.hold - one, spent})
 		}
-		for _, k := range c.opens {
+		ways, sure := s.instead(c, b)
+		for _, k := range ways {
 			t := &s.sticks[k]
-			if t.hold <= st.hold || t.hold-two < c.least || !t.serves(&b.form) || !s.canOpen(k) {
+			if t.hold <= st.hold || t.hold-two < c.least || !sure && !(t.serves(&b.form) && s.canOpen(k)) {
 				continue
 			}
 			s.offered = append(s.offered, offer{t.hold - two, t.hold - one, t.cost - st.cost + s.scarcity(t.rare-st.rare) + spent})
 		}
 	}
+}
+
+// opening gathers the sticks of a class that may be begun now, by their length,
+// but for those that a longer one costs less than: no piece is ever cheaper from
+// them. Of a rack of thousands of boards some dozen are left.
+func (s *search) opening(c *class) {
+	s.openings = s.openings[:0]
+	least := money(math.MaxInt64)
+	for _, k := range slices.Backward(c.opens) {
+		t := &s.sticks[k]
+		if v := 256*t.cost + money(s.rare)*t.rare; v <= least && s.canOpen(k) {
+			least = v
+			s.openings = append(s.openings, k)
+		}
+	}
+	slices.Reverse(s.openings)
+}
+
+// instead is the sticks that what a bin holds might be cut from in its stick's
+// place; sure where every one of them is there and serves it.
+func (s *search) instead(c *class, b *bin) (ways []int, sure bool) {
+	if c.wide >= b.wide && c.thick >= b.thick && (b.species == 0 || b.species == c.species) {
+		return s.openings, true
+	}
+	return c.opens, false
 }
 
 // priceTable fills tab with the least cost now of a piece of d grid steps and

@@ -107,8 +107,15 @@ func (s *search) cross(t *timber, tab tables, breach money) bool {
 			lo++
 		}
 		s.looked += int64(len(s.stack) - lo)
+		near := never // the cheapest piece from any of them: that from the nearest
+		if n := len(s.stack); n > lo {
+			near = in[p-int(s.stack[n-1].at)]
+		}
 		for k := lo; k < len(s.stack); k++ {
 			nd := &s.stack[k]
+			if nd.cost+near >= best {
+				break // they grow dearer, the nearer they are
+			}
 			if v := nd.cost + in[p-int(nd.at)]; v < best {
 				best, before = v, nd.from
 			}

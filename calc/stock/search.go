@@ -25,18 +25,19 @@ type search struct {
 	rnd  uint64
 	rare int64 // how far the rarity of counted boards is reckoned with, in 1/256
 
-	offered []offer
-	prices  []money
-	rest    []money
-	pen     []int32
-	pull    []money // put on each step to draw joints elsewhere
-	nodes   []node
-	stack   []node
-	way     []int32
-	order   []int32
-	fan     fan
-	lists   []priceList
-	lattice lattice
+	offered  []offer
+	openings []int
+	prices   []money
+	rest     []money
+	pen      []int32
+	pull     []money // put on each step to draw joints elsewhere
+	nodes    []node
+	stack    []node
+	way      []int32
+	order    []int32
+	fan      fan
+	lists    []priceList
+	lattice  lattice
 }
 
 func newSearch(y *yard) *search {

@@ -201,11 +201,15 @@ func (g *again) boards() {
 	}
 }
 
-// marks gives the kind of a board by its mark.
+// marks gives the kind of a board by its mark. The boards supposed where the book has no
+// rack have none.
 func (g *again) marks() func(mark string) (kind int, ok bool) {
 	of := map[string]int{}
 	for kind, rows := range g.shop.kinds {
 		for _, row := range rows {
+			if row >= len(g.rack) {
+				continue
+			}
 			of[Stay{Row: row, Board: g.rack[row]}.Name()] = kind
 		}
 	}

@@ -60,9 +60,15 @@ func (r *reader) linesOf(t *stationTable) []tableLine {
 func (r *reader) labelled(t *stationTable, row int, carried map[int]string, before string) tableLine {
 	l := tableLine{row: row, line: hull.Line{Cell: t.place(row, t.labelAt())}}
 	var parts []string
+	blank := 0
 	for _, col := range t.labels {
 		c := t.title(row, col)
 		word := text(c)
+		if c.Kind == sheet.Empty {
+			blank = col
+		} else {
+			carried[-col] = word
+		}
 		switch {
 		case c.Kind == sheet.Empty:
 			word = carried[col]
@@ -88,6 +94,9 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		}
 		parts = append(parts, word)
 	}
+	if len(parts) == 1 && blank > 0 && carried[-blank] != "" && r.onlyView(parts[0]) {
+		parts = []string{carried[-blank], parts[0]} // HB and HT under one name, written over the first
+	}
 	if len(parts) == 0 && l.height != "" {
 		parts = []string{l.height}
 	}
@@ -97,6 +106,12 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		l.said = form
 	}
 	return l
+}
+
+// onlyView says that words name a view and nothing else: HT, half-breadth.
+func (r *reader) onlyView(words string) bool {
+	_, said := r.viewOf(words)
+	return said && r.withoutViews(words) == ""
 }
 
 // undittoed is a label with the words of the one above in place of its ditto

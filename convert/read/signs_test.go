@@ -87,3 +87,24 @@ func TestViewsByALetter(t *testing.T) {
 		}
 	}
 }
+
+// Half-breadth and height stand in pairs under the name of their line, written once over
+// the first of the two.
+func TestViewsInPairs(t *testing.T) {
+	r := read(t, bookOf(sheetOf("Lines", "Offsets, ft in 8ths, to outside of planking\n|WL 1||WL 2||Sheer|\nSta|HB|HT|HB|HT|HB|HT\n0|0 1 4|1 0 0|0 3 2|2 0 0|0 6 3|4 2 0\n1|0 11 4+|1 0 0|1 2 2|2 0 0|1 6 3|3 11 2\n2|1 3 4|1 0 0|1 6 2|2 0 0|1 9 5-|3 9 0\n3|1 4 0|1 0 0|1 7 2|2 0 0|1 10 3|3 8 4")), Options{})
+	if codes := r.codes(finding.Warning); len(codes) > 0 || len(r.job.Offsets) != 1 {
+		t.Fatal(codes, r.job.Offsets)
+	}
+	var names []string
+	for _, l := range r.job.Offsets[0].Lines {
+		names = append(names, l.Name)
+	}
+	if want := []string{"WL 1 HB", "WL 1 HT", "WL 2 HB", "WL 2 HT", "Sheer HB", "Sheer HT"}; !slices.Equal(slices.Sorted(slices.Values(names)), slices.Sorted(slices.Values(want))) {
+		t.Error(names)
+	}
+	for _, l := range r.job.Offsets[0].Lines {
+		if l.Name == "Sheer HT" && (l.Role != hull.Deck || l.View != hull.Height || l.Values[1].Value != 47*measure.Inch+measure.Inch/4) {
+			t.Errorf("%+v", l)
+		}
+	}
+}

@@ -71,6 +71,7 @@ func TestDecisions(t *testing.T) {
 		{"take", false, []Decision{{Cell: at, Take: true}}, right.Value, 0, 1, 0},
 		{"a value of the builder's own", false, []Decision{{Cell: at, Value: eighths.Write(right.Value + measure.Eighth)}}, right.Value + measure.Eighth, 0, 1, 0},
 		{"let it stand", false, []Decision{{Cell: at, Code: "offset-jump", Value: "Leave"}}, right.Value + measure.Foot, 1, 1, 0},
+		{"let it stand, of another figure", false, []Decision{{Cell: at, Code: "offset-jump", Value: "keep", Reads: "1-1-1"}}, right.Value + measure.Foot, 1, 0, 0},
 		{"every proposal", true, nil, right.Value, 0, 1, 0},
 		{"every proposal but one left", true, []Decision{{Cell: at, Code: "offset-jump", Value: "leave"}}, right.Value + measure.Foot, 1, 1, 0},
 		{"no length", false, []Decision{{Cell: at, Value: "ask Tom"}}, right.Value + measure.Foot, 1, 0, 1},
@@ -86,6 +87,26 @@ func TestDecisions(t *testing.T) {
 		}
 		if changed := c.decided > 0 && c.jump == 0; changed != (found["offset-decided"] == 1) {
 			t.Errorf("%s: a change is noted %d times", c.name, found["offset-decided"])
+		}
+	}
+}
+
+// A warning that is kept is a note; one that says something else than it did when it
+// was kept, or an error, is none.
+func TestKept(t *testing.T) {
+	warning, bad := &finding.Kind{Code: "a", Severity: finding.Warning}, &finding.Kind{Code: "a", Severity: finding.Error}
+	for _, c := range []struct {
+		kind *finding.Kind
+		text string
+		want finding.Severity
+	}{
+		{warning, "", finding.Note}, {warning, "turns 3", finding.Note}, {warning, "kept as decided: turns 3", finding.Note},
+		{warning, "turns 14", finding.Warning}, {bad, "turns 3", finding.Error},
+	} {
+		found := finding.List{{Kind: c.kind, Text: "turns 3"}}
+		hull.Keep(found, []Decision{{Code: "a", Value: "keep", Text: c.text}})
+		if found[0].Severity != c.want || c.want == finding.Note && found[0].Decision != "keep" {
+			t.Errorf("kept as %q: %s, %q", c.text, found[0].Severity, found[0].Decision)
 		}
 	}
 }

@@ -20,6 +20,8 @@ type Decision struct {
 	Value string // a value of the builder's own, or a word that lets the figure stand
 	Read  bool   // the table was read with the value in place of what the cell holds
 	Was   string // where it was: what the cell holds
+	Reads string // what the figure read when the builder decided, "" where that is not told
+	Text  string // what the finding said then, "" where that is not told
 	Why   string // what was said of it when it was first followed, "" where it is new
 }
 
@@ -33,10 +35,15 @@ func (d Decision) word(words ...string) bool {
 	return slices.ContainsFunc(words, func(word string) bool { return strings.EqualFold(strings.TrimSpace(d.Value), word) })
 }
 
-// Keep makes notes of the warnings that the builder lets stand.
+// Keep makes notes of the warnings that the builder lets stand. One that says
+// something else than it did, of other figures, is asked about again.
 func Keep(found finding.List, decisions []Decision) {
 	for i, f := range found {
-		if f.Severity == finding.Warning && slices.ContainsFunc(decisions, func(d Decision) bool { return d.Stands() && d.Cell == f.Cell && d.Code == f.Code }) {
+		keeps := func(d Decision) bool {
+			same := d.Text == "" || strings.HasSuffix(d.Text, f.Text)
+			return same && d.Stands() && d.Cell == f.Cell && d.Code == f.Code
+		}
+		if f.Severity == finding.Warning && slices.ContainsFunc(decisions, keeps) {
 			found[i] = f.Kept()
 		}
 	}
@@ -82,7 +89,7 @@ func Decide(o Offsets, e Report, decisions []Decision) (now Offsets, done []Deci
 			left = append(left, d)
 			continue
 		case d.Stands():
-			if isDoubt(d.Code) {
+			if isDoubt(d.Code) && (d.Reads == "" || d.Reads == o.Lines[line].Values[station].Text) {
 				now.Kept = append(now.Kept, d.Cell)
 			}
 			continue

@@ -37,7 +37,7 @@ func (r *reader) back(p *page) {
 		if decision == "" || !ok || !fine {
 			continue
 		}
-		d := calc.Decision{Code: code, Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}}
+		d := calc.Decision{Code: code, Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}, Reads: at("Reads"), Text: at("What")}
 		if m := saidBefore.FindStringSubmatch(at("What")); before && m != nil && decision == at("Suggests") {
 			d.Why = m[1]
 		}

@@ -12,13 +12,23 @@ import (
 // bench is how a plank lies on the saw's bench: the end its marks are called out
 // from on each side, the hand the blade leans to, and what to mind.
 func bench(s bevel.Schedule, r bevel.Rules) string {
-	from := "the " + s.ReadFrom(r)
+	from := readFrom(s, r)
 	if s.Side == hull.BothSides {
 		starboard, port := s, s
 		starboard.Side, port.Side = hull.Starboard, hull.Port
-		from = fmt.Sprintf("the %s to starboard, the %s to port", starboard.ReadFrom(r), port.ReadFrom(r))
+		from = fmt.Sprintf("%s to starboard, %s to port", readFrom(starboard, r), readFrom(port, r))
 	}
 	return fmt.Sprintf("Saw from %s; + leans the blade %s the plank, - %s it. Guard on, hold-downs set, hands clear; try each tilt on waste.", from, r.Lean(1), r.Lean(-1))
+}
+
+// readFrom is the end a card is called out from. Its marks stand from the fore end aft:
+// from the other end it is read upward, and each change then goes the other way.
+func readFrom(s bevel.Schedule, r bevel.Rules) string {
+	end := s.ReadFrom(r)
+	if end == "after end" {
+		return "the after end (read upward, each change the other way)"
+	}
+	return "the " + end
 }
 
 // battenOf is which planks one guide batten serves, on the card of each.

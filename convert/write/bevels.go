@@ -61,7 +61,7 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	if r.FaceUp == bevel.Inside {
 		face = "inside"
 	}
-	how := fmt.Sprintf("%s face up. Read from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
+	how := fmt.Sprintf("%s face up. Marks from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
 	if len(s.Past) > 0 {
 		how += fmt.Sprintf(" Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", "))
 	}
@@ -69,7 +69,7 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	case s.AsOther && s.Shutter:
 		how += fmt.Sprintf(" Sawn as %s, mirrored: the gap was measured there only; measure it here first.", otherSide(s.Side))
 	case s.AsOther:
-		how += fmt.Sprintf(" Sawn as %s, mirrored: bevels lifted there only, at the same distances from the same station, called out from the %s.", otherSide(s.Side), s.ReadFrom(r))
+		how += fmt.Sprintf(" Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", otherSide(s.Side))
 	case s.Unused:
 		how += " Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings."
 	case s.Computed:

@@ -36,6 +36,35 @@ func TestCardsOfBothEdges(t *testing.T) {
 	}
 }
 
+// A port card of a plank lifted to starboard says so, and from which end it is read:
+// its marks stand fore end first, so that from the after end it is read upward.
+func TestCardOfASideMirrored(t *testing.T) {
+	in := demo()
+	result := in.Result
+	at := slices.IndexFunc(result.Bevels, func(s bevel.Schedule) bool { return s.AsOther })
+	result.Bevels = []bevel.Schedule{result.Bevels[0], result.Bevels[at]}
+	in.Result = result
+	var lines []string
+	book, _ := write.Lay(in).Book()
+	for _, s := range book.Sheets {
+		for _, row := range s.Rows {
+			for _, c := range row {
+				if strings.HasPrefix(s.Name, "Bevels") && (strings.Contains(c.Text, "face up. Marks from") || strings.Contains(c.Text, "Saw from")) {
+					lines = append(lines, c.Text)
+				}
+			}
+		}
+	}
+	if len(lines) != 4 {
+		t.Fatalf("%d lines: %q", len(lines), lines)
+	}
+	for i, want := range []string{"Marks from station", "Saw from the fore end; + leans the blade in under", "Sawn as starboard, mirrored: bevels lifted there only; same distances from the same station", "Saw from the after end (read upward, each change the other way); + leans the blade in under"} {
+		if !strings.Contains(lines[i], want) || i == 0 && strings.Contains(lines[i], "mirrored") {
+			t.Errorf("%q, want %q", lines[i], want)
+		}
+	}
+}
+
 // A doubtful reading is told in the card's title, in a line below it and at its mark,
 // with a question mark before each figure that rests on it; the parallel batten is of
 // the other marks. Every card bears the cautions of the saw, and the book those of

@@ -31,6 +31,9 @@ type Value interface {
 // in any unit of length, and a mark in the text itself holds over the unit
 // beside it. A unit that the setting cannot be in is refused.
 func (s Setting) SetIn(text, unit string) error {
+	if v, own := s.Value.(interface{ SetUnit(text, unit string) error }); own && strings.TrimSpace(unit) != "" {
+		return v.SetUnit(text, unit)
+	}
 	beside := measure.UnitNamed(unit)
 	_, isLength := s.Value.(length)
 	switch {

@@ -21,7 +21,7 @@ type Rules struct {
 	Hardwood   bool           // board feet of hardwood by surface measure to the whole foot
 	Longest    measure.Length // piece, where there is no rack to say
 	ShareCuts  bool           // one slanted cut serves the ends of two pieces
-	Spread     float64        // of glue, in the builder's own measure a square foot; 0 for not set
+	Spread     Spread         // of glue; 0 for not set
 	Tries      int            // moves of the search: more take longer and may save lumber
 
 	Told func(part float64) // is told how far the search is, from 0 to 1; nil: nobody asks
@@ -55,7 +55,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "spares", Meaning: "boards ordered beyond the plan", Source: "our choice", Value: setting.Number(&r.Spares, "per cent", 0, 200)},
 		{Name: "hardwood measure", Meaning: "yes: board feet by surface measure to the whole foot times thickness", Source: "NHLA rules, as the American Hardwood Export Council gives them", Value: setting.YesNo(&r.Hardwood)},
 		{Name: "share slanted cuts", Meaning: "yes: where two pieces follow each other from a board, one slanted cut serves the scarfs of both; no: blanks are cross-cut square, then scarfed", Source: "our choice", Value: setting.YesNo(&r.ShareCuts)},
-		{Name: "glue spread", Meaning: "glue a square foot of joint, in whatever measure it is bought by; 0: not worked out", Source: "the glue maker's: none is claimed here", Value: setting.Number(&r.Spread, "a square foot", 0, 1000)},
+		{Name: "glue spread", Meaning: "glue a square foot of joint, or a square metre, in whatever measure it is bought by: 0.05 lb a square foot, 250 g/m2; 0: not worked out", Source: "the glue maker's: none is claimed here", Value: spread{&r.Spread}},
 		{Name: "tries", Meaning: "how long to look for a plan of less lumber, and for the least it could be: more tries take longer", Source: "our choice", Value: setting.Count(&r.Tries, 1, 10_000_000)},
 		{Name: "longest piece", Meaning: "where there is no rack to say", Source: "our choice", Value: setting.Length(&r.Longest, 4*measure.Foot, 60*measure.Foot)},
 	}

@@ -21,7 +21,7 @@ type SkinSum struct {
 	Scarfs  float64           // square feet of scarf to be glued
 	Seams   float64           // square feet of edges between neighbours, one face of each seam
 	Faying  float64           // square feet of inside faces: glued whole where the skin lies on another
-	Glue    float64           // by the spread set, in its unit; 0 where none is set
+	Glue    float64           // by the spread set, in its measure; 0 where none is set
 }
 
 // gravity is the specific gravity of species at 12 per cent moisture: oven-dry
@@ -80,6 +80,6 @@ func (a *answer) skins(r Rules) {
 		if s.Skin != hull.Strips {
 			area += s.Faying
 		}
-		s.Glue = area * r.Spread
+		s.Glue = r.Spread.Over(area)
 	}
 }

@@ -25,7 +25,7 @@ func TestDensity(t *testing.T) {
 // of inside face, 1 2/3 sq ft of edge. By hand.
 func TestSkins(t *testing.T) {
 	r := DefaultRules()
-	r.Spread = 2
+	r.Spread = Spread{Amount: 2}
 	strakes := []hull.Strake{{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}}
 	_, p, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), []Board{board("a", "Douglas fir", 1.25, 8, 22, 0), board("b", "Douglas fir", 1.25, 8, 12, 2)}, nil, lay.DefaultRules(), r)
 	s := p.Skins[0]
@@ -61,5 +61,43 @@ func TestSkinsOfTaperingPlanks(t *testing.T) {
 	all := pieces(&a.runs[0])
 	if all[0].Mean.Inches() != 5.625 || all[1].Mean.Inches() != 4.125 {
 		t.Errorf("pieces of %v and %v on the whole", all[0].Mean, all[1].Mean)
+	}
+}
+
+// A spread is read as glue makers and yards write it, and what is written is read
+// back the same. 250 g/m2 over 100 sq ft: 250 x 9.290304 = 2322.576 g.
+func TestSpread(t *testing.T) {
+	for text, want := range map[string]Spread{
+		"0.05":                    {Amount: 0.05},
+		"0.05 a square foot":      {Amount: 0.05},
+		"1/16 lb a square foot":   {0.0625, "lb", false},
+		"0,05 lbs per sq. ft.":    {0.05, "lb", false},
+		"0.05 lb/sq ft":           {0.05, "lb", false},
+		"0.05 lb/ft2":             {0.05, "lb", false},
+		"50 lb/1000 sq ft":        {0.05, "lb", false},
+		"50 lb per 1,000 sq ft":   {0.05, "lb", false},
+		"50 lb/msgl":              {0.05, "lb", false},
+		"2 fl oz a square foot":   {2, "fl oz", false},
+		"250 g/m2":                {250, "g", true},
+		"250 g/m²":                {250, "g", true},
+		"250 grams a sq. metre":   {250, "g", true},
+		"0.25 kg/m2":              {0.25, "kg", true},
+		"0.25kg per square meter": {0.25, "kg", true},
+	} {
+		var s, again Spread
+		if err := (spread{&s}).Set(text); err != nil || math.Abs(s.Amount-want.Amount) > 1e-12 || s.Of != want.Of || s.Metre != want.Metre {
+			t.Errorf("%q: %+v, %v", text, s, err)
+		}
+		if err := (spread{&again}).SetUnit(spread{&s}.String(), spread{&s}.Unit()); err != nil || again != s {
+			t.Errorf("%q is written %s %s and read back %+v, %v", text, spread{&s}, spread{&s}.Unit(), again, err)
+		}
+	}
+	for _, text := range []string{"", "lb", "-1", "0.05 lb", "0.05 lb/m3", "0.05 lb a foot", "nan", "5 mm"} {
+		if s := (Spread{Amount: 7}); (spread{&s}).Set(text) == nil || s.Amount != 7 {
+			t.Errorf("%q was taken: %+v", text, s)
+		}
+	}
+	if got := (Spread{250, "g", true}).Over(100); math.Abs(got-2322.576) > 1e-9 {
+		t.Errorf("250 g/m2 over 100 sq ft is %v g", got)
 	}
 }

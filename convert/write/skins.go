@@ -46,11 +46,17 @@ func skins(in Input, p, list *page) {
 			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
 		}
 		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
-		spread := "by the glue spread on the Settings sheet, in its own measure"
-		if in.Result.Rules.Stock.Spread == 0 {
-			spread = "no glue spread is set on the Settings sheet"
+		spread, how := in.Result.Rules.Stock.Spread, "by the glue spread on the Settings sheet"
+		label := fmt.Sprintf("Glue, %s", s.Skin)
+		switch {
+		case spread.Amount == 0:
+			how = "no glue spread is set on the Settings sheet"
+		case spread.Of == "":
+			how += ", in its own measure"
+		default:
+			label += ", " + spread.Of
 		}
-		p.line(text(fmt.Sprintf("Glue, %s", s.Skin)), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(glued), set("glue spread")), words(spread))
+		p.line(text(label), livef(number(s.Glue, sheet.Measure), "%s*%s", figure(spread.Area(glued)), set("glue spread")), words(how))
 	}
 }
 

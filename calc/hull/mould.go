@@ -89,6 +89,26 @@ func (h *hull) squared(n *net, s skinned, k, midships int) *curve {
 	return c
 }
 
+// onMiddle is how far past the middle line a point may be reckoned and still lie on
+// it, in inches.
+const onMiddle = 1e-6
+
+// foot is where an outline starts: at its own foot, or where it comes to the middle
+// line, if it was laid in past that. There the planking of the two sides meets, and
+// no mould stands below it.
+func (c *curve) foot() point {
+	if c.p[0].y >= 0 {
+		return c.p[0]
+	}
+	cuts := c.crossings(func(q point) float64 { return q.y })
+	if len(cuts) == 0 {
+		return point{y: 0, z: c.p[0].z, x: c.p[0].x}
+	}
+	q := c.at(cuts[len(cuts)-1])
+	q.y = 0
+	return q
+}
+
 // lift is the figures of one outline at one station.
 func (h *hull) lift(c *curve, k int, surface Surface) []Mould {
 	var all []Mould
@@ -109,8 +129,8 @@ func (h *hull) lift(c *curve, k int, surface Surface) []Mould {
 		switch {
 		case p.role == Waterline:
 			z := h.o.Lines[p.out].At.Value.Inches()
-			if q, found := c.level(at, ok, func(q point) float64 { return q.z - z }); found {
-				add(p, HalfBreadth, z, q.y)
+			if q, found := c.level(at, ok, func(q point) float64 { return q.z - z }); found && q.y > -onMiddle {
+				add(p, HalfBreadth, z, max(0, q.y))
 			}
 		case p.role == Buttock:
 			y := h.o.Lines[p.up].At.Value.Inches()
@@ -128,11 +148,12 @@ func (h *hull) lift(c *curve, k int, surface Surface) []Mould {
 			add(p, Height, 0, q.z)
 		case Rabbet, Keel:
 			if h.sections[k].from == p.role {
-				add(p, HalfBreadth, 0, c.p[0].y)
-				add(p, Height, 0, c.p[0].z)
+				q := c.foot()
+				add(p, HalfBreadth, 0, q.y)
+				add(p, Height, 0, q.z)
 			}
 		case Chine:
-			if q, ok := closest(corners, at); ok {
+			if q, ok := closest(corners, at); ok && q.y > -onMiddle {
 				add(p, HalfBreadth, 0, q.y)
 				add(p, Height, 0, q.z)
 			}

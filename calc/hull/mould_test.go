@@ -222,3 +222,43 @@ func TestUpsideDown(t *testing.T) {
 		}
 	}
 }
+
+// TestMouldsMeetAtTheMiddle lays planking of 1 in on straight sides that rise from a
+// rabbet half an inch out, y = 1/2 + z/2: inside of it y = 1/2 + z/2 - sqrt(1 + 1/4),
+// which meets its fellow at z = 1.236 in. No figure of the moulds lies past the
+// middle, the rabbet's are of where they meet, and the waterline below has none.
+func TestMouldsMeetAtTheMiddle(t *testing.T) {
+	o := Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+	for k := range 5 {
+		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Inches(24 * float64(k)))})
+	}
+	add := func(l Line, v float64) {
+		for range 5 {
+			l.Values = append(l.Values, source.Is(measure.Inches(v)))
+		}
+		o.Lines = append(o.Lines, l)
+	}
+	add(Line{Name: "rabbet", View: Height, Role: Rabbet}, 0)
+	add(Line{Name: "rabbet", Role: Rabbet}, 0.5)
+	add(Line{Name: "deck", View: Height, Role: Deck}, 24)
+	add(Line{Name: "deck", Role: Deck}, 12.5)
+	for _, z := range []float64{1, 6, 12, 18} {
+		add(Line{Name: fmt.Sprint("WL ", z), Role: Waterline, At: source.Is(measure.Inches(z))}, 0.5+z/2)
+	}
+	s, _ := Work(o, []Strake{{Name: "1-4", Skin: Planks, Count: source.Is(4), Thickness: source.Is(measure.Inch)}}, DefaultRules())
+	figures := map[string]float64{}
+	for _, m := range s.Moulds {
+		if m.View == HalfBreadth && m.Offset < 0 {
+			t.Errorf("%s at station %s lies %v past the middle line", m.Line, m.Station, -m.Offset)
+		}
+		if m.Surface == InsidePlanking && m.Station == "2" {
+			figures[fmt.Sprint(m.Line, " ", m.View)] = m.Offset.Inches()
+		}
+	}
+	near(t, "rabbet's half-breadth", figures["rabbet half-breadth"], 0, 1e-9)
+	near(t, "rabbet's height", figures["rabbet height"], 2*math.Sqrt(1.25)-1, 1e-3)
+	near(t, "WL 6", figures["WL 6 half-breadth"], 3.5-math.Sqrt(1.25), 1e-3)
+	if y, ok := figures["WL 1 half-breadth"]; ok {
+		t.Errorf("the moulds have a half-breadth of %v at WL 1", y)
+	}
+}

@@ -23,6 +23,8 @@ func moulds(in Input) *page {
 	p.stations(s)
 	mouldNotes(in, p)
 	rakeNote(in, p)
+	down := in.Result.Rules.Hull.FloorToBase > 0
+	pastNote(s, p, down)
 	for _, on := range []hull.Surface{hull.InsidePlanking, hull.BetweenSkins, hull.OutsidePlanking} {
 		rows := mouldRows(s, on)
 		if len(rows) == 0 {
@@ -30,13 +32,41 @@ func moulds(in Input) *page {
 		}
 		p.aside(opens(mouldHead(on)))
 		for _, row := range rows {
-			p.line(row.cells(s)...)
+			p.line(row.cells(s, past(s, row, down))...)
 		}
 		if none, ok := withoutMould(s, on, rows); ok {
 			p.line(none...)
 		}
 	}
 	return p
+}
+
+// past is the stations at which a waterline crosses the planking outside of a surface
+// and runs below the foot of the surface itself. Down says that heights are down from
+// the floor.
+func past(s *hull.Shape, row *mouldRow, down bool) map[int]bool {
+	at := map[int]bool{}
+	for _, m := range s.Moulds {
+		if _, has := row.by[m.Place]; has || m.Line != row.line || m.View != row.view || m.Role != hull.Waterline || m.Surface >= row.on {
+			continue
+		}
+		if slices.ContainsFunc(s.Moulds, func(o hull.Mould) bool {
+			return o.Surface == row.on && o.Place == m.Place && o.View == hull.Height && (o.Role == hull.Rabbet || o.Role == hull.Keel) && o.Offset != row.at && (o.Offset < row.at) == down
+		}) {
+			at[m.Place] = true
+		}
+	}
+	return at
+}
+
+// pastNote says what a dash among the figures is.
+func pastNote(s *hull.Shape, p *page, down bool) {
+	for _, on := range []hull.Surface{hull.BetweenSkins, hull.InsidePlanking} {
+		if slices.ContainsFunc(mouldRows(s, on), func(r *mouldRow) bool { return len(past(s, r, down)) > 0 }) {
+			p.note("-: the line crosses the planking outside of this surface only: the mould starts above it. Where the planking of the two sides meets at the middle line the rabbet's figures are of that place.")
+			return
+		}
+	}
 }
 
 // withoutMould is why stations have no figure to a surface; not ok where all have.
@@ -136,8 +166,8 @@ func (r *mouldRow) rank() int {
 	return 2
 }
 
-// cells is the row.
-func (r *mouldRow) cells(s *hull.Shape) []sheet.Cell {
+// cells is the row, with a dash at the stations where its line lies past the middle.
+func (r *mouldRow) cells(s *hull.Shape, past map[int]bool) []sheet.Cell {
 	row := []sheet.Cell{text(r.on.String()), text(r.line), text(r.view.String()), {}}
 	if r.has {
 		row[3] = notation(r.at, s.Form)
@@ -146,6 +176,8 @@ func (r *mouldRow) cells(s *hull.Shape) []sheet.Cell {
 		c := sheet.Cell{}
 		if v, ok := r.by[k]; ok {
 			c = notation(v, s.Form)
+		} else if past[k] {
+			c = text("-")
 		}
 		row = append(row, c)
 	}

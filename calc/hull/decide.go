@@ -67,7 +67,7 @@ var (
 	DecisionIdle = &finding.Kind{
 		Code: "decision-idle", Severity: finding.Warning, Title: "decision that does nothing",
 		Why:    "A decision that cannot be followed leaves the figure as it was.",
-		Remedy: "write take where something is suggested, a value as the table writes it, or leave",
+		Remedy: "write take where something is suggested, a value as the table writes it, keep to let it stand, or undo",
 	}
 )
 

@@ -1,6 +1,7 @@
 package read
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"strings"
@@ -34,8 +35,11 @@ func (r *reader) back(p *page) {
 		if before && (decision == "" || calc.Decision{Value: decision}.Stands()) {
 			decision = at("Suggests") // as decided before: it holds until it is changed
 		}
-		if decision == "" || !ok || !fine {
+		if decision == "" {
 			continue
+		}
+		if !ok || !fine {
+			name, line, col = at("Where"), 0, 0
 		}
 		d := calc.Decision{Code: code, Cell: source.Cell{Book: p.book.Name, Sheet: name, Row: line, Col: col}, Reads: at("Reads"), Text: at("What")}
 		if m := saidBefore.FindStringSubmatch(at("What")); before && m != nil && decision == at("Suggests") {
@@ -57,8 +61,15 @@ var saidBefore = regexp.MustCompile(`is taken as ".*" \(([^()]+)\)$`)
 // anything is read of them. What was decided of an offset goes with the job: what
 // is suggested of it follows from the whole table.
 func (r *reader) decide() {
+	var loose []warned
 	for _, w := range r.decided {
 		d := w.decision
+		if d.Cell.Row == 0 {
+			if !r.loose(d) {
+				loose = append(loose, w)
+			}
+			continue
+		}
 		value := d.Value
 		if d.Take {
 			value = firstSuggested(w.suggests)
@@ -102,6 +113,45 @@ func (r *reader) decide() {
 		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value, Decision: value,
 			Text: fmt.Sprintf("read as %q, as decided on the Warnings sheet", value)})
 	}
+	r.looseUnmet(loose)
+}
+
+// loose follows a decision beside a finding that is about no one cell but about a
+// sheet, a book or the whole job: there a warning can be kept, and nothing else be
+// decided.
+func (r *reader) loose(d calc.Decision) bool {
+	switch where := d.Cell.Sheet; {
+	case d.Undone():
+		return true
+	case !d.Stands():
+		return false
+	case where == "" || where == "book":
+		d.Cell = source.Cell{}
+	default:
+		p := r.pageAt(d.Cell)
+		if p == nil {
+			d.Cell = source.Cell{Book: where}
+		} else {
+			d.Cell = source.Cell{Book: p.book.Name, Sheet: p.sheet.Name}
+		}
+	}
+	r.job.Decisions = append(r.job.Decisions, d)
+	return true
+}
+
+// looseUnmet reports the decisions that were loose and could not be followed.
+func (r *reader) looseUnmet(all []warned) {
+	if len(all) == 0 {
+		return
+	}
+	w := all[0]
+	reads := cmp.Or(w.decision.Value, "take")
+	more := ""
+	if n := len(all) - 1; n > 0 {
+		more = fmt.Sprintf(", as %s", plural(n, "other was", "others were"))
+	}
+	r.add(finding.Finding{Kind: hull.DecisionIdle, Reads: reads,
+		Text: fmt.Sprintf("the decision %q on %q was not followed%s: the finding is about no one cell, and can only be kept", reads, w.decision.Code, more)})
 }
 
 // unmet reports a decision that puts no figure in place of another.

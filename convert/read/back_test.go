@@ -75,7 +75,7 @@ func TestDecisionOnNoCell(t *testing.T) {
 
 // A decision that is words, or on words, is not put in place of them, and is said.
 func TestDecisionOnWords(t *testing.T) {
-	for _, c := range [][2]string{{"Offsets!A1", "1-3-0"}, {"Offsets!C4", "ask the designer"}, {"Gone!C4", "1-3-0"}} {
+	for _, c := range [][2]string{{"Offsets!A1", "1-3-0"}, {"Offsets!C4", "ask the designer"}, {"Gone!C4", "1-3-0"}, {"", "see Bob"}, {"Offsets", "see Bob"}} {
 		r := read(t, decided(c[0], "", c[1], "unit-open"), Options{})
 		if n := r.found.Count(finding.Warning); n != 1 || r.job.Offsets[0].Lines[1].Values[1].OK() {
 			t.Errorf("%v: %d warnings: %v", c, n, r.codes(finding.Note))

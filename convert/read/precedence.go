@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 
-	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -17,7 +16,6 @@ import (
 // against holds what the tables give against what is set, once all are read.
 func (r *reader) against() {
 	r.slopesSet()
-	r.edgesLifted()
 	r.spacingIdle()
 	r.bareIdle()
 }
@@ -58,53 +56,6 @@ func (r *reader) passedOver(name, set, says string, listed []source.Reading[floa
 		f.Also = append(f.Also, l.Cell)
 	}
 	r.add(f)
-}
-
-// edgesLifted holds the edges that bevels were lifted along against the edge that is
-// sawn: where nothing sets that edge and all were lifted along the other, that is it.
-func (r *reader) edgesLifted() {
-	sawn := r.rules.Bevel.Sawn
-	if r.rules.Bevel.Shared || sawn == bevel.EdgeUnstated {
-		return
-	}
-	along := func(edge bevel.Edge) (all []bevel.Seam) {
-		for _, b := range r.job.Bevels {
-			for _, s := range b.Seams {
-				if s.Edge == edge {
-					all = append(all, s)
-				}
-			}
-		}
-		return all
-	}
-	other := bevel.Upper
-	if sawn == bevel.Upper {
-		other = bevel.Lower
-	}
-	right, wrong := along(sawn), along(other)
-	wrong = slices.DeleteFunc(wrong, func(s bevel.Seam) bool {
-		return slices.ContainsFunc(right, func(o bevel.Seam) bool { return o.Strake == s.Strake && o.Skin == s.Skin })
-	})
-	who := r.stated["sawn edge"]
-	switch {
-	case len(wrong) == 0:
-	case who.by == "" && len(right) == 0 && len(along(bevel.EdgeUnstated)) == 0:
-		r.rules.Bevel.Sawn = other
-		r.add(finding.Finding{Kind: ConventionRead, Cell: wrong[0].Cell,
-			Text: fmt.Sprintf("every bevel was lifted along the %s edge of its plank: that edge is sawn, and the other is square", other)})
-	default:
-		if who.by == "" {
-			who.by = "default"
-		}
-		f := finding.Finding{Kind: ConventionTwo, Cell: wrong[0].Cell, Reads: other.String(),
-			Text: fmt.Sprintf("%s lifted along the %s edge alone, and %s: on their cards the %s edge is sawn as lifted, and their shapes and widths go by the %s edge",
-				plural(len(wrong), "plank's bevels were", "planks' bevels were"), other, who.says("sawn edge", sawn.String()), other, sawn),
-			Do: "lift the bevels along the edge that is sawn, or set \"sawn edge\" right"}
-		for _, s := range wrong[1:] {
-			f.Also = append(f.Also, s.Cell)
-		}
-		r.add(f)
-	}
 }
 
 // spacingIdle tells of a spacing that is set where the table gives positions that

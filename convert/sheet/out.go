@@ -7,36 +7,40 @@ type Style uint8
 
 // The purposes of a cell on the sheets we write.
 const (
-	Plain     Style = iota
-	Title           // the sheet's title line
-	Heading         // of a column
-	GroupHead       // a line that opens a group of rows
-	Words           // running text, wrapped
-	Feet            // feet-inches-eighths text, right-aligned
-	Inch            // decimal inches, three places
-	MM              // millimetres, one place
-	Degrees         // signed, two places
-	Whole           // counts
-	Measure         // board feet, one place
-	Money           // two places
-	Percent         // per cent of a hundred, one place
-	Ratio           // slopes and rates, three places
-	Input           // a value the yard may change
-	Unsure          // doubtful: marked
-	Wrong           // an error: marked
-	Gone            // not worked out
-	Caution         // a caution's text
-	Large           // to be called out across a shop
-	LinkText        // a link
-	Departure       // signed, one place
-	Remark          // below a table, wrapped
-	Entry           // a word or two, with air before them
-	Given           // a figure as it is given, without a form of its own
-	Fine            // a small length, four places
-	Stick           // drawn with letters of one width
-	Called          // words to be called out across a shop
-	Across          // a line of words that lies over the cells to its right
-	Doubt           // words of a doubt, to be seen before the figures beside them
+	Plain      Style = iota
+	Title            // the sheet's title line
+	Heading          // of a column
+	GroupHead        // a line that opens a group of rows
+	Words            // running text, wrapped
+	Feet             // feet-inches-eighths text, right-aligned
+	Inch             // decimal inches, three places
+	MM               // millimetres, one place
+	Degrees          // signed, two places
+	Whole            // counts
+	Measure          // board feet, one place
+	Money            // two places
+	Percent          // per cent of a hundred, one place
+	Ratio            // slopes and rates, three places
+	Input            // a value the yard may change
+	Unsure           // doubtful: marked
+	Wrong            // an error: marked
+	Gone             // not worked out
+	Caution          // a caution's text
+	Large            // to be called out across a shop
+	LinkText         // a link
+	Departure        // signed, one place
+	Remark           // below a table, wrapped
+	Entry            // a word or two, with air before them
+	Given            // a figure as it is given, without a form of its own
+	Fine             // a small length, four places
+	Stick            // drawn with letters of one width
+	Called           // words to be called out across a shop
+	Across           // a line of words that lies over the cells to its right
+	CardHead         // of a column of cards that are read across a shop
+	CardLine         // a line of words on such a card, over the cells to its right
+	CardDoubt        // such a line, of a doubt
+	CardFigure       // a figure beside those to be called out
+	Doubt            // words of a doubt, to be seen before the figures beside them
 )
 
 // Layout is how a sheet we write is laid out and printed.

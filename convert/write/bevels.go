@@ -15,7 +15,7 @@ import (
 // is called out stands first and large, what it comes from beside it, unprinted.
 func bevels(in Input) *page {
 	u, r := in.units(), in.Result.Rules.Bevel
-	p := table("Bevels", "bevels to saw", col("Strake", 9), col("Side", 11), col("Edge", 8), col("Station", 11), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
+	p := table("Bevels", "bevels to saw", col("Strake", 10), col("Side", 13), col("Edge", 9), col("Station", 11), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
 		col("Batten, "+unit(u), 11), col("Set out, "+unit(u), 11), col("Read, degrees", 10), col("Note", 26))
 	at := []column{}
 	if u == measure.StyleFeet {
@@ -24,7 +24,7 @@ func bevels(in Input) *page {
 	}
 	p.worked(append(at, col("Hull's own, degrees", 10), col("Off the hull, degrees", 10), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col(turnHead(u), 10), col("Faces differ, "+unit(u), 10),
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
-	p.csv, p.wide = true, false
+	p.csv, p.wide, p.cards = true, false, true
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
 	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
 	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
@@ -51,37 +51,38 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	if len(p.rows) > 0 {
 		p.breaks = append(p.breaks, len(p.rows)+1)
 	}
+	start := len(p.rows)
 	name := strings.TrimSpace(fmt.Sprintf("%s %s", s.Skin, s.Strake))
 	doubtful, rests := doubted(s)
 	p.aside(sheet.Cell{Kind: sheet.Text, Text: fmt.Sprintf("%s, %s: %s edge%s", name, s.Side, s.Edge, doubtful), Style: sheet.Title})
-	if rests != "" {
-		p.aside(sheet.Cell{Kind: sheet.Text, Text: rests, Style: sheet.GroupHead})
+	for _, line := range rests {
+		p.aside(sheet.Cell{Kind: sheet.Text, Text: line, Style: sheet.CardDoubt})
 	}
 	face := "outside"
 	if r.FaceUp == bevel.Inside {
 		face = "inside"
 	}
-	how := fmt.Sprintf("%s face up. Marks from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom)
+	said := func(line string) { p.aside(sheet.Cell{Kind: sheet.Text, Text: line, Style: sheet.CardLine}) }
+	said(fmt.Sprintf("%s face up. Marks from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom))
 	if len(s.Past) > 0 {
-		how += fmt.Sprintf(" Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", "))
+		said(fmt.Sprintf("Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", ")))
 	}
 	switch {
 	case s.AsOther && s.Shutter:
-		how += fmt.Sprintf(" Sawn as %s, mirrored: the gap was measured there only; measure it here first.", otherSide(s.Side))
+		said(fmt.Sprintf("Sawn as %s, mirrored: the gap was measured there only; measure it here first.", otherSide(s.Side)))
 	case s.AsOther:
-		how += fmt.Sprintf(" Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", otherSide(s.Side))
+		said(fmt.Sprintf("Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", otherSide(s.Side)))
 	case s.Unused:
-		how += " Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings."
+		said("Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings.")
 	case s.Computed:
-		how += " Worked out from the hull: none was lifted."
+		said("Worked out from the hull: none was lifted.")
 	}
 	if both {
-		how += " Both edges are sawn: width and batten are from the corner of the other edge on the inside face."
+		said("Both edges are sawn: width and batten are from the corner of the other edge on the inside face.")
 	}
-	p.aside(text(how))
-	p.aside(text(bench(s, r)))
+	said(bench(s, r))
 	if on := battenOf(in, s); on != "" {
-		p.aside(text(on))
+		said(on)
 	}
 	first := p.next() + 1
 	last := first + len(s.Marks) - 1
@@ -94,13 +95,23 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		if len(s.Marks) > 0 && s.Sure() == 0 {
 			parallel = queried(parallel, bevel.Doubtful)
 		}
-		p.aside(text("Blade, "+unit(u)), blade, sheet.Cell{}, sheet.Cell{}, text("Parallel, degrees"), parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))
+		p.aside(cardLine(text("Blade, "+unit(u)), blade, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))...)
 	} else {
-		p.aside(text("Thickness and width of the plank are not known: no batten."))
+		said("Thickness and width of the plank are not known: no batten.")
 	}
 	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
 	parallel := parallels(p, s, first)
-	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell { return markLine(in, p, s, i, parallel) })
+	each := p.marksAPaper(len(s.Marks), p.cardHigh(p.rows[start:]))
+	for at := each; at < len(s.Marks); at += each {
+		p.breaks = append(p.breaks, p.next()+at+1)
+	}
+	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell {
+		row := markLine(in, p, s, i, parallel)
+		if note := &row[p.index("Note")-1]; i > 0 && i%each == 0 {
+			note.Text = strings.TrimSuffix("card continued; "+note.Text, "; ")
+		}
+		return row
+	})
 }
 
 // otherSide is the side across.
@@ -157,6 +168,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 	batten, out, width, faces, thick, even := battens(in, p, s, m, parallel)
 	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), m.Doubt), queried(tilt, m.Doubt), change,
 		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m))
+	cardLine(row...)
 	row = append(row, figures...)
 	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
 		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, even)
@@ -244,6 +256,24 @@ func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
 		c.Style = sheet.Doubt
 	}
 	return c
+}
+
+// cardLine has the small words and figures of a card's row large enough to be read
+// from the saw.
+func cardLine(row ...sheet.Cell) []sheet.Cell {
+	for i := range row {
+		c := &row[i]
+		switch c.Style {
+		case sheet.Entry:
+			c.Style = sheet.CardLine
+		case sheet.Inch, sheet.MM, sheet.Degrees:
+			if c.Format == "" {
+				c.Format = map[sheet.Style]string{sheet.Inch: "0.000", sheet.MM: "0.0", sheet.Degrees: "+0.00;-0.00;0.00"}[c.Style]
+			}
+			c.Style = sheet.CardFigure
+		}
+	}
+	return row
 }
 
 // turnHead heads how fast the bevel changes.

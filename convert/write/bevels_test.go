@@ -81,8 +81,16 @@ func TestCardOfADoubtfulReading(t *testing.T) {
 	in.Result = result
 	book, _ := write.Lay(in).Book()
 	var cards, told []string
-	queried := 0
+	queried, continued := 0, 0
 	for _, s := range book.Sheets {
+		if strings.HasPrefix(s.Name, "Bevels") {
+			for i, at := range append(slices.Clone(s.Out.RowBreaks), len(s.Rows)) {
+				if n := at - append([]int{1}, s.Out.RowBreaks...)[i]; n > 45 {
+					t.Errorf("%d rows of a card on one paper", n)
+				}
+			}
+			continued = len(s.Out.RowBreaks) - 1 // but for the one between the two cards
+		}
 		for _, row := range s.Rows {
 			for _, c := range row {
 				switch {
@@ -90,6 +98,8 @@ func TestCardOfADoubtfulReading(t *testing.T) {
 					cards = append(cards, c.Text)
 				case strings.HasPrefix(s.Name, "Bevels") && (strings.Contains(c.Text, "DOUBTFUL") || strings.HasPrefix(c.Text, "Marks with ?")):
 					told = append(told, c.Text)
+				case strings.HasPrefix(c.Text, "card continued"):
+					continued--
 				case strings.HasPrefix(c.Format, `"? "`):
 					queried++
 				}
@@ -105,6 +115,9 @@ func TestCardOfADoubtfulReading(t *testing.T) {
 		if !strings.Contains(told[i], w) {
 			t.Errorf("told %q, want %q", told[i], w)
 		}
+	}
+	if continued != 0 || len(result.Bevels[0].Marks) < 45 {
+		t.Errorf("a card of %d marks: %d papers it goes on to are not told", len(result.Bevels[0].Marks), continued)
 	}
 	all := strings.Join(cards, "\n")
 	for _, w := range []string{"hands out of the blade's line", "Wood dust is harmful", "Wear gloves"} {

@@ -9,32 +9,29 @@ import (
 )
 
 // doubted is what a card's title says of the plank's readings where some of them, or
-// the whole of them, are doubtful, and the line below that says how far the card may
-// be followed; both empty where all are sure.
-func doubted(s bevel.Schedule) (title, line string) {
+// the whole of them, are doubtful, and the lines below that say how far the card may
+// be followed; nothing where all are sure.
+func doubted(s bevel.Schedule) (title string, lines []string) {
 	var at []string
 	for _, m := range s.Marks {
 		if m.Doubt == bevel.Doubtful {
 			at = append(at, m.Station)
 		}
 	}
-	switch {
-	case s.Doubt != "":
-		title, line = " - DOUBTFUL", fmt.Sprintf("Doubtful, the whole edge: %s. Look at Warnings before sawing.", s.Doubt)
-	case len(at) > 0:
+	if s.Doubt != "" {
+		title = " - DOUBTFUL"
+		lines = append(lines, fmt.Sprintf("Doubtful, the whole edge: %s. Look at Warnings before sawing.", s.Doubt))
+	} else if len(at) > 0 {
 		title = " - DOUBTFUL at " + strings.Join(at, ", ")
-	default:
-		return "", ""
 	}
-	if len(at) > 0 {
-		line += " Marks with ? rest on a doubtful reading: lift it again before sawing."
-		if s.Sure() > 0 {
-			line += " The parallel batten is worked without them, blade and board with them."
-		} else {
-			line += " So does the parallel batten: no mark is sure."
-		}
+	if len(at) == 0 {
+		return title, lines
 	}
-	return title, strings.TrimSpace(line)
+	lines = append(lines, "Marks with ? rest on a doubtful reading: lift it again before sawing.")
+	if s.Sure() > 0 {
+		return title, append(lines, "The parallel batten is worked without them, blade and board with them.")
+	}
+	return title, append(lines, "So does the parallel batten: no mark is sure.")
 }
 
 // queried puts a question mark before a figure of a mark that is in doubt.

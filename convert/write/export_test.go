@@ -7,3 +7,13 @@ func MakeLater() (undo func()) {
 	few = 0
 	return func() { few = was }
 }
+
+// Bulk is how many points set a picture's axes, and whether it tells of others.
+func Bulk(x, y []float64) (within int, told bool) {
+	var all []point
+	for i := range x {
+		all = append(all, point{x: x[i], y: y[i]})
+	}
+	var d picture
+	return len(d.bulk(all)), d.shows != ""
+}

@@ -59,7 +59,7 @@ func bodyPlan(in Input, figures *page) []picture {
 		d.chart.Lines = append(d.chart.Lines, figures.points(name, "to look at", sheet.Crosses, rings))
 		every = append(every, rings...)
 	}
-	x, y := values(every)
+	x, y := values(d.bulk(every))
 	for _, v := range x {
 		x = append(x, -v)
 	}
@@ -168,7 +168,7 @@ func plan(in Input, figures *page, name, shows, up string, view hull.View) []pic
 	}); len(rings) > 0 {
 		d.chart.Lines = append(d.chart.Lines, figures.points(name, "to look at", sheet.Crosses, rings))
 	}
-	x, y := values(every)
+	x, y := values(d.bulk(every))
 	d.chart.X, d.chart.Y = roomy(axis("along, "+farUnit(u), x...)), axis(up+", "+farUnit(u), y...)
 	d.label(figures, name, named)
 	return []picture{d}

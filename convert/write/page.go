@@ -41,6 +41,7 @@ type page struct {
 	empty   string        // what it says where it has no rows
 	csv     bool          // goes out as a text file too, under its own name
 	wide    bool          // printed across the paper
+	cards   bool          // read across a shop
 	onePage bool          // printed on one sheet of paper, however long
 	hidden  bool
 	prints  int // so many columns are printed; 0 for all
@@ -156,9 +157,12 @@ func (p *page) sheet(in Input) *sheet.Sheet {
 	yard := in.Result.Rules.Yard
 	s := &sheet.Sheet{Name: p.called, Hidden: p.hidden || len(p.rows) == 0 && p.called != "Warnings"} // of what there is nothing the Summary tells
 	var widths []float64
-	wider := p.stretch()
+	wider, heads := p.stretch(), sheet.Heading
+	if p.cards {
+		heads = sheet.CardHead
+	}
 	for i, c := range p.cols {
-		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: sheet.Heading})
+		s.Set(1, i+1, sheet.Cell{Kind: sheet.Text, Text: c.head, Style: heads})
 		widths = append(widths, c.width*wider)
 	}
 	s.Out = sheet.Layout{Widths: widths, HeadRow: 1, Landscape: p.wide, A4: yard.Paper == calc.A4, DropDown: p.drop, RowBreaks: p.breaks, Charts: p.charts, Heights: p.heights,

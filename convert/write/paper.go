@@ -53,10 +53,51 @@ func across(cols []column) float64 {
 
 // Of a sheet of letter paper held upright, in points: what is printed across and
 // down, and how high a line, a title and the headings are.
-const printWide, printHigh, lineHigh, titleHigh, headHigh = 540.0, 615.0, 12.75, 30.0, 42.0
+const printWide, printHigh, lineHigh, titleHigh, headHigh, saidHigh, calledHigh = 540.0, 615.0, 12.75, 30.0, 54.0, 18.0, 25.0
 
 // mostStretch is how far columns are widened for a card to come on one paper.
-const mostStretch = 1.45
+const mostStretch = 1.25
+
+// cardHigh is how high the lines of a card are together, in points: its title, what
+// is said below it, and the marks, as they are printed.
+func (p *page) cardHigh(rows [][]sheet.Cell) float64 {
+	high := 0.0
+	for _, row := range rows {
+		line := lineHigh
+		for _, c := range row {
+			switch c.Style {
+			case sheet.Large, sheet.Called:
+				line = calledHigh
+			case sheet.Title:
+				line = max(line, titleHigh)
+			case sheet.CardLine, sheet.CardDoubt:
+				line = max(line, saidHigh)
+			}
+		}
+		high += line
+	}
+	return high
+}
+
+// marksAPaper is how many marks of a card go on each paper, as evenly as may be, where
+// so many stand below lines of so many points; all of them where one paper holds them.
+func (p *page) marksAPaper(marks int, said float64) int {
+	room := printHigh*mostStretch/p.shrunk() - headHigh
+	papers := 1
+	for said+calledHigh*float64(marks) > room*float64(papers) {
+		papers++
+	}
+	return (marks + papers - 1) / papers
+}
+
+// shrunk is by how much a page's columns are made smaller to go across the paper.
+func (p *page) shrunk() float64 {
+	wide := 0.0
+	for _, c := range p.printed() {
+		wide += (7*c.width + 5) * 0.75
+	}
+	return min(1, printWide/wide)
+}
 
 // stretch is by how much the columns are widened, and so the print made smaller,
 // for the longest of a page's cards to come on one paper rather than leave a few
@@ -65,25 +106,14 @@ func (p *page) stretch() float64 {
 	if len(p.breaks) == 0 || p.wide {
 		return 1
 	}
-	longest, high := 0.0, headHigh
-	for i, row := range p.rows {
-		if slices.Contains(p.breaks, i+1) {
-			longest, high = max(longest, high), headHigh
-		}
-		high += lineHigh
-		for _, c := range row {
-			if c.Style == sheet.Title || c.Style == sheet.Large {
-				high += titleHigh - lineHigh
-				break
-			}
+	longest, from := 0.0, 0
+	for i := range p.rows {
+		if i+1 == len(p.rows) || slices.Contains(p.breaks, i+2) {
+			longest = max(longest, headHigh+p.cardHigh(p.rows[from:i+1]))
+			from = i + 1
 		}
 	}
-	longest = max(longest, high)
-	wide := 0.0
-	for _, c := range p.printed() {
-		wide += (7*c.width + 5) * 0.75
-	}
-	over := longest * min(1, printWide/wide) / printHigh
+	over := longest * p.shrunk() / printHigh
 	if over <= 1 || over > mostStretch {
 		return 1
 	}

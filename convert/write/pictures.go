@@ -2,6 +2,7 @@ package write
 
 import (
 	"math"
+	"slices"
 
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
@@ -120,6 +121,39 @@ func axis(title string, values ...float64) sheet.Axis {
 	}
 	step := even((high - low) / 8)
 	return sheet.Axis{Title: title, From: fourPlaces(math.Floor(low/step+1e-9) * step), To: fourPlaces(math.Ceil(high/step-1e-9) * step), Step: step}
+}
+
+// beyond is how many times farther out than three quarters of a picture's points
+// one may lie and still set its axes: our choice.
+const beyond = 3
+
+// bulk is the points that a picture's axes are set by: all but those that lie far
+// beyond the rest, as where a comma was lost, which the picture tells of.
+func (d *picture) bulk(all []point) []point {
+	limit := func(of func(point) float64) float64 {
+		var v []float64
+		for _, p := range all {
+			if a := math.Abs(of(p)); !math.IsNaN(a) {
+				v = append(v, a)
+			}
+		}
+		slices.Sort(v)
+		if len(v) == 0 || v[len(v)*3/4] == 0 {
+			return math.Inf(1)
+		}
+		return beyond * v[len(v)*3/4]
+	}
+	x, y := limit(func(p point) float64 { return p.x }), limit(func(p point) float64 { return p.y })
+	var within []point
+	for _, p := range all {
+		if math.IsNaN(p.x) || math.Abs(p.x) <= x && math.Abs(p.y) <= y {
+			within = append(within, p)
+		}
+	}
+	if len(within) < len(all) {
+		d.shows += " What lies far beyond the rest is not in the picture: see Warnings."
+	}
+	return within
 }
 
 // roomy is an axis with room for names at the ends of its lines.

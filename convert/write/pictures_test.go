@@ -98,3 +98,15 @@ func TestBodyPlanIsToOneScale(t *testing.T) {
 		}
 	}
 }
+
+// One figure that lost its comma does not shrink a picture, which tells of it; points
+// that only spread are all in it.
+func TestAxesAreSetByTheBulk(t *testing.T) {
+	x, y := []float64{0, 1, -2, 3, -4, 4}, []float64{0, 0.5, 1, 2, 5, 6}
+	if n, told := write.Bulk(x, y); n != len(x) || told {
+		t.Errorf("of %d points %d set the axes, told: %v", len(x), n, told)
+	}
+	if n, told := write.Bulk(append(x, 4), append(y, 60)); n != len(x) || !told {
+		t.Errorf("with one far off %d set the axes, told: %v", n, told)
+	}
+}

@@ -104,6 +104,17 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		return line(line(shade(text("", "right"), "FFF0C2"), "left", 2), "right", 2)
 	case sheet.Wrong:
 		return line(line(line(line(shade(text("", "right"), "F4C7B8"), "left", 5), "right", 5), "top", 5), "bottom", 5)
+	case sheet.CardHead:
+		s := looks(sheet.Heading)
+		s.Font.Size = 14
+		return s
+	case sheet.CardLine, sheet.CardDoubt, sheet.CardFigure:
+		s := text("", "left")
+		if purpose == sheet.CardFigure {
+			s = text("", "right")
+		}
+		s.Font, s.Alignment.Indent = &excelize.Font{Size: 13, Bold: purpose == sheet.CardDoubt}, 1
+		return s
 	case sheet.Doubt:
 		s := bold(text("", "left"), 12)
 		s.Alignment.WrapText, s.Alignment.Indent = true, 1
@@ -131,6 +142,7 @@ func plainLooks(purpose sheet.Style) *excelize.Style {
 		return text("0.0000", "right")
 	case sheet.Stick:
 		s := text("", "left")
+		s.Alignment.Indent = 1
 		s.Font = &excelize.Font{Family: "Courier New", Size: 9}
 		return s
 	case sheet.Called:

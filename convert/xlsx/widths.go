@@ -29,6 +29,8 @@ func (w *widths) row(s *sheet.Sheet, r int, cells []sheet.Cell) {
 		switch {
 		case c.Style == sheet.Entry:
 			letters += 2
+		case c.Style == sheet.CardLine:
+			letters = 1.3*letters + 2
 		case c.Style == sheet.Called && c.Kind == sheet.Text:
 			letters = 2.1*letters + 3
 		case c.Style == sheet.Plain && s.Out.Widths == nil:

@@ -48,7 +48,7 @@ func (w writer) style(l look) error {
 	if l.rule {
 		style.Border = append(style.Border, excelize.Border{Type: "top", Color: "5F5F5F", Style: 1})
 	}
-	if l.middle {
+	if l.middle || l.rule {
 		style.Alignment.Vertical = "center"
 	}
 	id, err := w.file.NewStyle(style)
@@ -118,13 +118,20 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 	if h := s.Out.Heights[r]; h > 0 {
 		return h
 	}
-	most := 1
+	if slices.ContainsFunc(row, large) {
+		return 25
+	}
+	most, air := 1, 0.0
 	for c, cell := range row {
 		switch {
-		case large(cell):
-			return 25
 		case cell.Style == sheet.Title:
 			return 30
+		case cell.Style == sheet.CardHead:
+			return 54
+		case cell.Style == sheet.CardLine, cell.Style == sheet.CardDoubt:
+			return 18
+		case cell.Rule:
+			air = 4 // between the line and the words below it
 		}
 		if !wraps()[cell.Style] {
 			continue
@@ -133,10 +140,10 @@ func height(s *sheet.Sheet, r int, row []sheet.Cell) float64 {
 			most = max(most, lines(cell.Text, w))
 		}
 	}
-	if most == 1 {
+	if most == 1 && air == 0 {
 		return 0
 	}
-	return 14 * float64(most)
+	return 14*float64(most) + air
 }
 
 // tidy is text without what a spreadsheet cannot hold: control characters, and

@@ -3,9 +3,11 @@ package hull
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // SpileUnfit is a straight-edged plank that will not lie.
@@ -94,7 +96,7 @@ func (s *Shape) Spile(strakes []Strake, sawn Sawn, r Rules) ([]Spiled, finding.L
 				all = append(all, p)
 			}
 		}
-		found = append(found, unfit(all[from:], strakes, s.Form, r)...)
+		found = append(append(found, unfit(all[from:], strakes, s.Form, r)...), s.corners(l, all[from:], strakes, r)...)
 	}
 	return all, found
 }
@@ -223,17 +225,19 @@ func unfit(all []Spiled, strakes []Strake, form measure.Form, r Rules) finding.L
 		return nil
 	}
 	p := all[worst]
-	f := finding.Finding{Kind: SpileUnfit, Reads: p.Strake,
+	return finding.List{{Kind: SpileUnfit, Reads: p.Strake, Cell: cellOf(p.Skin, p.Strake, strakes),
 		Text: fmt.Sprintf("%d of the %s skin's strakes will not lie to a straight edge: %s must be sprung %s edgewise in %s, and no more than %s of width would take it",
-			n, p.Skin, p.Strake, form.Say(p.Sny.Abs().Round(form.Finest())), form.Say(p.Length.Round(16*form.Finest())), form.Say(p.LiesWidth.Round(form.Finest())))}
+			n, p.Skin, p.Strake, form.Say(p.Sny.Abs().Round(form.Finest())), form.Say(p.Length.Round(16*form.Finest())), form.Say(p.LiesWidth.Round(form.Finest())))}}
+}
+
+// cellOf is the cell of a strake of the list.
+func cellOf(skin Skin, strake string, strakes []Strake) source.Cell {
 	for _, s := range strakes {
-		for _, name := range s.Names() {
-			if s.Skin == p.Skin && name == p.Strake && f.Cell.Row == 0 {
-				f.Cell = s.Cell
-			}
+		if s.Skin == skin && slices.Contains(s.Names(), strake) {
+			return s.Cell
 		}
 	}
-	return finding.List{f}
+	return source.Cell{}
 }
 
 // sny is how far a laid-out edge leaves the straight line between its ends, plus

@@ -268,7 +268,9 @@ func (a *answer) cut(r Rules, priced bool) {
 	w.finish()
 }
 
-func (a *answer) unserved(u measure.Style) finding.List {
+// unserved says how many pieces of each need have no board though boards would
+// serve them, and how thick these must be where the hollow of the back asks for it.
+func (a *answer) unserved(r Rules) finding.List {
 	var found finding.List
 	type group struct {
 		n     int
@@ -294,8 +296,14 @@ func (a *answer) unserved(u measure.Style) finding.List {
 		}
 	}
 	for _, g := range all {
-		found = append(found, finding.Finding{Kind: Out, Cell: g.first.Cell,
-			Text: fmt.Sprintf("%d pieces of %s %s thick have no board: the counted boards are used up", g.n, g.first.Skin, u.Small(g.first.Thickness))})
+		f := finding.Finding{Kind: Out, Cell: g.first.Cell,
+			Text: fmt.Sprintf("%d pieces of %s %s thick have no board: the counted boards are used up", g.n, g.first.Skin, r.Units.Small(g.first.Thickness))}
+		if h := g.first.Hollow; h > 0 {
+			f.Text = fmt.Sprintf("%d pieces of %s %s thick, with %s hollowed out of the back, have no board: the counted boards of %s and more are used up", g.n, g.first.Skin,
+				r.Units.Small(g.first.Thickness), r.Units.Small(h), r.Units.Small(r.rough(g.first.Thickness+h)))
+			f.Do = "add boards so thick, or line off narrower planks, which are hollowed less"
+		}
+		found = append(found, f)
 	}
 	return found
 }

@@ -85,6 +85,14 @@ func noStock(runs []lay.Run, h *shop, rack []Board, r Rules) finding.List {
 	return found
 }
 
+// hollowed says what of a run's stock is hollowed out of its back; "" for nothing.
+func hollowed(run lay.Run, r Rules) string {
+	if run.Hollow == 0 {
+		return ""
+	}
+	return fmt.Sprintf(", of which %s is hollowed out of its back,", r.Units.Small(run.Hollow))
+}
+
 // why is the finding for a need that no board serves.
 func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 	species, thick, wide := false, false, false
@@ -105,7 +113,13 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)
 	case !thick:
 		f.Kind = NoThick
-		f.Text = fmt.Sprintf("%s %s needs stock of %s and none is so thick", run.Skin, run.Name, r.Units.Small(r.rough(n.thick)))
+		f.Text = fmt.Sprintf("%s %s needs stock of %s%s and none is so thick", run.Skin, run.Name, r.Units.Small(r.rough(n.thick)), hollowed(run, r))
+		if run.Hollow > 0 {
+			f.Do = "add thicker stock, or line off narrower planks, which are hollowed less"
+		}
+		if 4*run.Hollow > 3*run.Thick {
+			f.Do = "line the seams off anew, so that none of the planks straddles a chine; thicker stock or less dressing is no remedy"
+		}
 	case !wide:
 		f.Kind = NoWide
 		f.Text = fmt.Sprintf("%s %s needs stock %s wide and none is", run.Skin, run.Name, r.Units.Small(n.wide+r.Edging))

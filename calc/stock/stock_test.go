@@ -204,6 +204,28 @@ func TestWhyNot(t *testing.T) {
 	test("stock-incomplete", board("a", "larch", 2, 8, 16, 0), Board{Mark: "b"})
 }
 
+// What is hollowed out of the back is of the stock's thickness, and said to be where
+// that is why boards lack: 1 in and a hollow of 1/4 in, dressed from 1 3/8 in.
+func TestWhyNotForTheHollow(t *testing.T) {
+	for want, rack := range map[string][]Board{
+		"plank 1 needs stock of 1 3/8 in, of which 1/4 in is hollowed out of its back, and none is so thick":                                     {board("a", "larch", 1.25, 8, 16, 0)},
+		"2 pieces of plank 1 in thick, with 1/4 in hollowed out of the back, have no board: the counted boards of 1 3/8 in and more are used up": {board("a", "larch", 1.25, 8, 16, 9), board("b", "larch", 1.5, 8, 16, 2)},
+	} {
+		runs := lay.Runs([]hull.Strake{{Name: "1", Skin: hull.Planks, Thickness: in(1), Width: in(5), Length: in(320), Species: "larch"}}, scarf.DefaultRules())
+		for i := range runs {
+			runs[i].Hollow = measure.Inch / 4
+		}
+		_, _, found := Work(runs, rack, nil, lay.DefaultRules(), DefaultRules())
+		var said []string
+		for _, f := range found {
+			said = append(said, f.Text)
+		}
+		if !slices.Contains(said, want) {
+			t.Errorf("said %q, want %q", said, want)
+		}
+	}
+}
+
 func BenchmarkWork(b *testing.B) {
 	strakes, rack := demoYard()
 	strakes[0].Name, strakes[0].Count = "1-90", source.Is(90)

@@ -50,7 +50,7 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	}
 	for i := range runs {
 		run := &runs[i]
-		run.Wide += r.wider(*run).RoundUp(measure.SixtyFourth)
+		run.Wide += r.up(r.wider(*run))
 		s, ok := r.spiled(*run)
 		if ok {
 			run.Breadth = s.Breadths(run.Length)
@@ -62,11 +62,25 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 		if r.Rules.Hull.Planking == hull.ToSweep {
 			need = s.Widest(longest, r.Rules.Hull)
 		}
-		run.Wide = max(run.Wide, need.RoundUp(measure.SixtyFourth))
+		run.Wide = max(run.Wide, r.up(need))
 		if s.Hollow.Abs() >= r.Rules.Hull.HollowFrom {
-			run.Hollow = s.Hollow.Abs().RoundUp(measure.SixtyFourth)
+			run.Hollow = r.up(s.Hollow.Abs())
 		}
 	}
+}
+
+// hair is as much over a step of the rule as is not seen at the bench: our choice.
+const hair = measure.Millimetre / 200
+
+// up rounds what the hull asks of a board up to a sixty-fourth of an inch, or a
+// tenth of a millimetre in a book that is in these; a hair over a step is the
+// working-out's and not the plank's.
+func (r *Result) up(l measure.Length) measure.Length {
+	step := measure.SixtyFourth
+	if r.Rules.Yard.Units == measure.StyleMM {
+		step = measure.Millimetre / 10
+	}
+	return max(0, l-hair).RoundUp(step)
 }
 
 // wider is how much wider than the inside face the outside one is at the most.

@@ -24,10 +24,10 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 			if !ok {
 				t.Fatalf("%s: %s has no shape", way, run.Name)
 			}
-			if way == hull.Sprung && run.Wide < whole.Straight {
+			if way == hull.Sprung && run.Wide+hair < whole.Straight {
 				t.Errorf("sprung %s: board %v for %v", run.Name, run.Wide, whole.Straight)
 			}
-			if whole.Hollow.Abs() >= j.Rules.Hull.HollowFrom && run.Hollow < whole.Hollow.Abs() {
+			if whole.Hollow.Abs() >= j.Rules.Hull.HollowFrom && run.Hollow+hair < whole.Hollow.Abs() {
 				t.Errorf("%s: hollow %v, allowed for %v", run.Name, whole.Hollow, run.Hollow)
 			}
 			for _, s := range r.Spiled {
@@ -48,6 +48,28 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 		}
 		if pieces != want {
 			t.Errorf("%s: %d shapes of pieces, want %d", way, pieces, want)
+		}
+	}
+}
+
+// TestBoardsByTheBooksOwnRule rounds what is asked of a board: a plank of 150 mm worked
+// out as 150.0015 asks for 150 in a book in millimetres, and 34.7997 mm of hollow for
+// 34.8; in one in feet 5.2501 in asks for 5 1/4 and 5.252 in for 5 17/64.
+func TestBoardsByTheBooksOwnRule(t *testing.T) {
+	for _, c := range []struct {
+		units      measure.Style
+		from, want measure.Length
+	}{
+		{measure.StyleMM, 150_001_521, 150 * measure.Millimetre},
+		{measure.StyleMM, 34_799_676, 34_800_000},
+		{measure.StyleMM, 168_410_006, 168_500_000},
+		{measure.StyleFeet, measure.Inches(5.2501), measure.Inches(5.25)},
+		{measure.StyleFeet, measure.Inches(5.2520), measure.Inches(5.265625)},
+		{measure.StyleFeet, 0, 0},
+	} {
+		r := Result{Rules: Rules{Yard: Yard{Units: c.units}}}
+		if got := r.up(c.from); got != c.want {
+			t.Errorf("%v in %s: %v, want %v", c.from.Millimetres(), c.units, got.Millimetres(), c.want.Millimetres())
 		}
 	}
 }

@@ -53,7 +53,7 @@ func TestTablesAreReadBack(t *testing.T) {
 						t.Fatalf("%s row %d, %s: %q was read as %+v", table.Name, r+1, rows[0][c], want, got)
 					}
 					// A label of the builder's may look so; a length of ours may not.
-					if strings.Contains(rows[0][c], "ft-in-8ths") && eighths.MatchString(want) {
+					if strings.Contains(rows[0][c], "ft-in-8ths") || strings.HasSuffix(rows[0][c], ", ft and in") && eighths.MatchString(want) {
 						t.Fatalf("%s row %d, %s: %q would become a date", table.Name, r+1, rows[0][c], want)
 					}
 				}

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"regexp"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -20,6 +21,7 @@ func newScarf() *cobra.Command {
 		Short: "Scarf table on the spot",
 		Long: "scarf prints run, fence angle and cut face of a plain scarf for each thickness and slope.\n" +
 			"A bare thickness is in inches (mm with --units mm): strakebook scarf 5/8 1 --slope 7 --slope 12\n" +
+			"Where every thickness is metric the table is in mm: strakebook scarf 22mm\n" +
 			"A fraction after a whole number goes with it: 1 1/8 is one thickness.",
 		Args: cobra.ArbitraryArgs,
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -28,7 +30,11 @@ func newScarf() *cobra.Command {
 			}
 			unit := measure.InInches
 			switch units {
-			case "", "feet", "inches":
+			case "":
+				if !slices.ContainsFunc(args, func(a string) bool { return !metric.MatchString(a) }) {
+					unit = measure.InMillimetres
+				}
+			case "feet", "inches":
 			case "mm":
 				unit = measure.InMillimetres
 			default:
@@ -74,6 +80,7 @@ func slopesOf(texts []string) ([]float64, error) {
 
 var (
 	wholeInches = regexp.MustCompile(`^\d+$`)
+	metric      = regexp.MustCompile(`(?i)\d\s*[mc]?m$`)
 	fraction    = regexp.MustCompile(`^\d+/\d+"?$`)
 )
 

@@ -16,7 +16,8 @@ type Table struct {
 	Rows iter.Seq[[]string]
 }
 
-// Tables is the tables that go out as text files, headed as the sheets are.
+// Tables is the tables that go out as text files, headed as the sheets are but for
+// lengths in feet and inches.
 // Totals and headings of groups are left out: they are no lines of a table.
 func (l *Laid) Tables() []Table {
 	var all []Table
@@ -34,6 +35,9 @@ func (p *page) plainRows() iter.Seq[[]string] {
 		heads := make([]string, len(p.cols))
 		for i, c := range p.cols {
 			heads[i] = c.head
+			if inEighths(c) {
+				heads[i] = strings.TrimSuffix(c.head, longUnit(measure.StyleFeet)) + "ft and in"
+			}
 		}
 		if !yield(heads) {
 			return
@@ -44,7 +48,7 @@ func (p *page) plainRows() iter.Seq[[]string] {
 			}
 			fields := make([]string, len(heads))
 			for c := range min(len(line), len(fields)) {
-				fields[c] = plain(line[c], strings.HasSuffix(heads[c], longUnit(measure.StyleFeet)))
+				fields[c] = plain(line[c], inEighths(p.cols[c]))
 			}
 			if !yield(fields) {
 				return
@@ -52,6 +56,10 @@ func (p *page) plainRows() iter.Seq[[]string] {
 		}
 	}
 }
+
+// inEighths says that a column is of feet-inches-eighths, which go out as feet and
+// inches.
+func inEighths(c column) bool { return strings.HasSuffix(c.head, longUnit(measure.StyleFeet)) }
 
 // plain is a cell in a text file: figures as decimals, and feet-inches-eighths,
 // which stand under their heading or in cells for them, marked ones among these,

@@ -104,9 +104,9 @@ func (e *extreme) count(is bool) {
 	}
 }
 
-// write is a length as the offsets are written, with its unit, as near as their
-// rule is read.
-func (h *hull) write(l measure.Length) string { return h.o.Form.Say(l.Round(h.o.Form.Finest())) }
+// write is a length in the words of a finding, as near as the rule of the offsets is
+// read.
+func (h *hull) write(l measure.Length) string { return h.r.say(h.o.Form, l.Round(h.o.Form.Finest())) }
 
 // zones is where limits of width differ: the topsides above the light waterline,
 // the bottom where the section is flatter than 45 degrees, the bilge between them.

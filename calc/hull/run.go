@@ -2,6 +2,7 @@ package hull
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -14,6 +15,13 @@ var StrakeRun = &finding.Kind{
 	Code: "strake-run", Severity: finding.Warning, Title: "strake's length is not the hull's",
 	Why:    "A strake cut to a length the hull does not have comes out short at the hood end, or wastes a scarf.",
 	Remedy: "measure the run on the moulds; leave the length blank to have it worked out, or set \"strake lengths\"",
+}
+
+// StrakeBetween is a strake between stations that the hull, or the strake, has not.
+var StrakeBetween = &finding.Kind{
+	Code: "strake-between", Severity: finding.Warning, Title: "strake between stations that are not there",
+	Why:    "Its length, and where its joints stand against its neighbours', are those of the whole run from hood end to hood end.",
+	Remedy: "name two stations of the offsets that it reaches, the fore one first; or write its length",
 }
 
 // Lengths is which length of a strake the work goes by where there are two.
@@ -48,6 +56,7 @@ func (s *Shape) Runs(strakes []Strake, r Rules) ([]Strake, finding.List) {
 			continue
 		}
 		longest, loose := measure.Length(0), measure.Length(0)
+		found = append(found, s.unbounded(row, sides[0], r)...)
 		for _, side := range sides {
 			for _, name := range row.Names() {
 				one := row
@@ -105,6 +114,9 @@ func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
 	if !one.Length.OK() || r.Lengths == LengthsComputed {
 		one.Length = s.computed(run.RoundUp(2*s.Form.Finest()), one.Cell)
 		if fore, _, ok := lining.Ends(k); ok && !one.Start.OK() {
+			if a := s.station(one.From); a >= 0 {
+				fore = s.Stations[a].At
+			}
 			one.Start = source.Is(fore)
 		}
 	}
@@ -151,7 +163,15 @@ func (s *Shape) lined(skin Skin, name string, side Side) (*Lining, int, bool) {
 // between is the length of a strake, or of its part between two stations where
 // they are named and it crosses both: the longer of its edges.
 func (s *Shape) between(l *Lining, k int, from, to string) measure.Length {
-	a, b := s.station(from), s.station(to)
+	if part := s.part(l, k, s.station(from), s.station(to)); part > 0 {
+		return part
+	}
+	return l.Strakes[k].Length
+}
+
+// part is the length of a strake's part between two stations, -1 for its own end,
+// along the longer of its edges; 0 where neither edge crosses both.
+func (s *Shape) part(l *Lining, k, a, b int) measure.Length {
 	if a < 0 && b < 0 {
 		return l.Strakes[k].Length
 	}
@@ -172,10 +192,38 @@ func (s *Shape) between(l *Lining, k int, from, to string) measure.Length {
 		}
 		longest = max(longest, end-start)
 	}
-	if longest == 0 {
-		return l.Strakes[k].Length
-	}
 	return longest
+}
+
+// unbounded asks about a row whose length is worked out between stations that the
+// hull has not, or that its strake does not reach.
+func (s *Shape) unbounded(row Strake, side Side, r Rules) finding.List {
+	if row.From == "" && row.To == "" || row.Length.OK() && r.Lengths != LengthsComputed {
+		return nil
+	}
+	why := ""
+	for _, name := range []string{row.From, row.To} {
+		if name != "" && s.station(name) < 0 {
+			why = fmt.Sprintf("the offsets have no station %q", name)
+		}
+	}
+	if why == "" {
+		if l, k, ok := s.lined(row.Skin, row.Names()[0], side); !ok || s.part(l, k, s.station(row.From), s.station(row.To)) > 0 {
+			return nil
+		}
+		why = "it has no such part"
+	}
+	return finding.List{{Kind: StrakeBetween, Cell: row.Cell,
+		Text: fmt.Sprintf("%s %s is listed from %s to %s, and %s: it is taken from hood end to hood end",
+			row.Skin, row.Name, orEnd(row.From, "its fore end"), orEnd(row.To, "its after end"), why)}}
+}
+
+// orEnd is a station in quotes, or the words for a strake's own end.
+func orEnd(station, end string) string {
+	if station == "" {
+		return end
+	}
+	return strconv.Quote(station)
 }
 
 // Ends is how far aft a strake's fore end and after end lie, the farthest of its

@@ -44,5 +44,5 @@ var (
 // shapeKinds is every kind of finding that working out the hull makes.
 func shapeKinds() []*finding.Kind {
 	return []*finding.Kind{HullUnworked, SectionThin, SectionBeyond, GirthFrom, GirthTo, ViewsApart, MouldSurface, LineUnused,
-		LiningSum, SeamHollow, SeamUneven, StrakeWide, StrakeNarrow, StrakeRun, StrakeFromHull, HungOpen, HungOff, HungOdd, SpileUnfit, SpileHollow, ShutterOpen, GarboardOpen}
+		LiningSum, SeamHollow, SeamUneven, StrakeWide, StrakeNarrow, StrakeRun, StrakeBetween, StrakeFromHull, HungOpen, HungOff, HungOdd, SpileUnfit, SpileHollow, ShutterOpen, GarboardOpen}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"strakebook/calc/finding"
@@ -107,6 +108,9 @@ func TestKept(t *testing.T) {
 		hull.Keep(found, []Decision{{Code: "a", Value: "keep", Text: c.text}})
 		if found[0].Severity != c.want || c.want == finding.Note && found[0].Decision != "keep" {
 			t.Errorf("kept as %q: %s, %q", c.text, found[0].Severity, found[0].Decision)
+		}
+		if told := strings.HasPrefix(found[0].ToDo(), "it cannot be kept: "); told != (c.kind == bad) {
+			t.Errorf("an error told that it cannot be kept: %v", told)
 		}
 	}
 }

@@ -36,15 +36,20 @@ func (d Decision) word(words ...string) bool {
 }
 
 // Keep makes notes of the warnings that the builder lets stand. One that says
-// something else than it did, of other figures, is asked about again.
+// something else than it did, of other figures, is asked about again; an error
+// stands whatever he says, and tells him so.
 func Keep(found finding.List, decisions []Decision) {
 	for i, f := range found {
 		keeps := func(d Decision) bool {
 			same := d.Text == "" || strings.HasSuffix(d.Text, f.Text)
 			return same && d.Stands() && d.Cell == f.Cell && d.Code == f.Code
 		}
-		if f.Severity == finding.Warning && slices.ContainsFunc(decisions, keeps) {
+		switch {
+		case f.Decision != "" || f.Severity == finding.Note || !slices.ContainsFunc(decisions, keeps):
+		case f.Severity == finding.Warning:
 			found[i] = f.Kept()
+		default:
+			found[i].Decision, found[i].Do = "keep", "it cannot be kept: "+f.ToDo()
 		}
 	}
 }

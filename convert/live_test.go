@@ -23,18 +23,7 @@ func TestStoredFiguresAreWhatTheirFormulasComeTo(t *testing.T) {
 			t.Fatal(err)
 		}
 		ours, _ := write.Lay(done.Work().input(true)).Book()
-		path := filepath.Join(t.TempDir(), "out.xlsx")
-		if err := xlsx.Save(path, false, bareOf(ours), nil, nil); err != nil {
-			t.Fatal(err)
-		}
-		data, err := os.ReadFile(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		back, err := xlsx.Read(path, data)
-		if err != nil {
-			t.Fatal(err)
-		}
+		back := workedOut(t, ours)
 		formulas := 0
 		for i, s := range ours.Sheets {
 			for r, row := range s.Each() {
@@ -160,6 +149,13 @@ func changed(t *testing.T, in write.Input, set map[string]float64) *sheet.Book {
 			}
 		}
 	}
+	return workedOut(t, ours)
+}
+
+// workedOut is a book written without the figures of its formulas and read again,
+// so that the library works them out.
+func workedOut(t *testing.T, ours *sheet.Book) *sheet.Book {
+	t.Helper()
 	path := filepath.Join(t.TempDir(), "out.xlsx")
 	if err := xlsx.Save(path, false, bareOf(ours), nil, nil); err != nil {
 		t.Fatal(err)

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
@@ -160,6 +161,29 @@ func TestStationPlane(t *testing.T) {
 	s, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules())
 	if got := float64(s[0].Marks[0].Between); math.Abs(got-3.9951) > 5e-5 || len(found) != 0 {
 		t.Errorf("got %v, %v", got, found)
+	}
+}
+
+// Every mark from a doubtful reading to the next sure ones rests on it, though without
+// it the same would be set, and is left out of the parallel batten's middle. Of eight
+// readings 24 in apart of 2 degrees, the third and the fourth doubtful, the marks from
+// 24 to 96 in, both left out, rest on them; plain counting.
+func TestBetweenDoubtfulReadings(t *testing.T) {
+	b, r := table(2, 2, 2, 2, 2, 2, 2, 2), DefaultRules()
+	s, _ := Schedules(b, plank(1, 5), nil, nil, r)
+	found := finding.List{{Kind: Jump, Cell: b.Seams[0].Readings[2].Cell}, {Kind: Jump, Cell: b.Seams[0].Readings[3].Cell}}
+	DoubtMarks(s, found, r)
+	for _, m := range s[0].Marks {
+		want := Sure
+		switch {
+		case m.Station == "C" || m.Station == "D":
+			want = Doubtful
+		case m.At > 24*measure.Inch && m.At < 96*measure.Inch:
+			want = Leaning
+		}
+		if m.Doubt != want {
+			t.Errorf("at %v: doubt %d, want %d", m.At, m.Doubt, want)
+		}
 	}
 }
 

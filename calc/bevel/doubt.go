@@ -13,7 +13,7 @@ type Doubt uint8
 const (
 	Sure     Doubt = iota
 	Doubtful       // its own reading is doubtful
-	Leaning        // it would be set otherwise without the doubtful readings beside it
+	Leaning        // it lies between a doubtful reading and the next that is sure, or would be set otherwise without the doubtful ones
 )
 
 // doubts is the findings that say a reading, or a whole seam, may not be sawn to
@@ -62,9 +62,10 @@ func (s *Schedule) doubtMarks(why map[source.Cell]*finding.Kind) (any bool) {
 	return any
 }
 
-// lean marks those that the interpolant would set otherwise were the doubtful
-// readings not there; at the ends of the seam, where nothing else is known, all up
-// to the first reading that is sure.
+// lean marks those that rest on a doubtful reading: all from it to the next reading
+// that is sure, on either side, though the interpolant should happen to set them no
+// otherwise without it, and those farther off that it would. Beyond the sure readings
+// at the ends of the seam nothing else is known.
 func (s *Schedule) lean(r Rules) {
 	var x, y []float64
 	sure := make([]bool, len(s.Marks))
@@ -72,17 +73,38 @@ func (s *Schedule) lean(r Rules) {
 		x, y = append(x, m.At.Inches()), append(y, float64(m.Between))
 		sure[i] = m.Read.OK() && !m.Filled && m.Doubt == Sure
 	}
-	first, last := span(sure)
+	beside := s.besideDoubt(sure)
 	without := curve(x, y, sure)
 	for i := range s.Marks {
 		m := &s.Marks[i]
 		if m.Doubt != Sure || sure[i] {
 			continue
 		}
-		if without == nil || i < first || i > last || measure.Angle(without.Predict(x[i])).Round(r.Readout) != m.Between.Round(r.Readout) {
+		if beside[i] || without == nil || measure.Angle(without.Predict(x[i])).Round(r.Readout) != m.Between.Round(r.Readout) {
 			m.Doubt = Leaning
 		}
 	}
+}
+
+// besideDoubt says of each mark whether, going either way along the seam, a doubtful
+// reading or the seam's end is met before one that is sure.
+func (s *Schedule) besideDoubt(sure []bool) []bool {
+	beside := make([]bool, len(s.Marks))
+	pass := func(i int, met *bool) {
+		switch {
+		case sure[i]:
+			*met = false
+		case s.Marks[i].Doubt == Doubtful:
+			*met = true
+		}
+		beside[i] = beside[i] || *met
+	}
+	aft, fore := true, true
+	for i := range s.Marks {
+		pass(i, &aft)
+		pass(len(s.Marks)-1-i, &fore)
+	}
+	return beside
 }
 
 // Sure is at how many marks the bevel is in no doubt.

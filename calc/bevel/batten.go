@@ -46,3 +46,14 @@ func (s *Schedule) batten(r Rules) {
 		m.SetOut = m.Batten - Batten(m.Width, s.Thickness, s.Parallel, r)
 	}
 }
+
+// widest takes a plank's width from its marks where the list has it in no one figure:
+// by station, or as the hull is lined off.
+func (s *Schedule) widest() {
+	if s.Width > 0 {
+		return
+	}
+	for _, m := range s.Marks {
+		s.Width = max(s.Width, m.Width)
+	}
+}

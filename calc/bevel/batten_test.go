@@ -4,7 +4,9 @@ import (
 	"math"
 	"testing"
 
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // The plank lies on the bench in space: x along its free edge, y across it, z up
@@ -140,6 +142,57 @@ func TestSetOutByConstruction(t *testing.T) {
 		}
 		if moved < 0.05 {
 			t.Errorf("nothing to set out: %v", moved)
+		}
+	}
+}
+
+// TestBattenByStation lists a plank's widths at the first, the middle and the last
+// station only, and in no one figure: it has its batten and its blade all the same,
+// at each of these by the width listed there, and between by those as drawn on.
+func TestBattenByStation(t *testing.T) {
+	r := DefaultRules()
+	one := plank(1, 0)[0]
+	one.Width = source.Reading[measure.Length]{}
+	want := map[string]float64{"A": 4, "C": 6, "E": 5}
+	for _, at := range []string{"A", "C", "E"} {
+		one.WidthAt = append(one.WidthAt, hull.Station{Name: at})
+		one.Widths = append(one.Widths, source.Is(measure.Inches(want[at])))
+	}
+	made, _ := Schedules(table(1, 2, 3, 4, 5), []hull.Strake{one}, nil, nil, r)
+	if s := made[0]; s.Width != 6*measure.Inch || s.WidthFrom != byStation || s.Depth != Depth(s.Thickness, s.Steepest, r) {
+		t.Errorf("width %v %s, blade %v", s.Width, s.WidthFrom, s.Depth)
+	}
+	for _, m := range made[0].Marks {
+		if w := want[m.Station]; w > 0 && m.Width != measure.Inches(w) || m.Width < 4*measure.Inch || m.Width > 6*measure.Inch {
+			t.Errorf("at %v, station %q: %v wide", m.At, m.Station, m.Width)
+		}
+		if m.Batten != Batten(m.Width, made[0].Thickness, m.Set, r) {
+			t.Errorf("at %v: batten %v", m.At, m.Batten)
+		}
+	}
+	// On a hull lined off by widths at three stations the plank is as wide between
+	// them as it is drawn.
+	o, strakes := roundOf(9, 12)
+	for i := range strakes {
+		strakes[i].Width = source.Reading[measure.Length]{}
+		for _, k := range []int{0, 4, 8} { // a quarter round of 36 in, an arc each
+			strakes[i].WidthAt = append(strakes[i].WidthAt, o.Stations[k])
+			strakes[i].Widths = append(strakes[i].Widths, source.Is(measure.Inches(36*math.Pi/2/12)))
+		}
+	}
+	shape, _ := hull.Work(o, strakes, hull.DefaultRules())
+	made, _ = Computed(shape, strakes, nil, nil, r)
+	if len(made) != 11 {
+		t.Fatalf("%d cards", len(made))
+	}
+	for _, s := range made {
+		if s.Depth <= 0 || s.WidthFrom != linedOff {
+			t.Errorf("plank %s: widths %s, blade %v", s.Strake, s.WidthFrom, s.Depth)
+		}
+		for _, m := range s.Marks {
+			if math.Abs(m.Width.Inches()-36*math.Pi/2/12) > 0.02 || m.Batten <= 0 {
+				t.Errorf("plank %s at %v: %v wide, batten %v", s.Strake, m.At, m.Width, m.Batten)
+			}
 		}
 	}
 }

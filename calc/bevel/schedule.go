@@ -41,7 +41,7 @@ type Schedule struct {
 	From      string // the station the marks are measured from
 	To        string // the last station read
 	Thickness measure.Length
-	Width     measure.Length // on the inside face, as listed
+	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
 	WidthFrom string         // of the marks: "listed", "listed by station" or "lined off"
 	Parallel  measure.Angle  // the bevel at which a parallel batten is right, of the marks that are sure
 	Depth     measure.Length // of blade needed at the steepest mark
@@ -101,6 +101,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		sched.Thickness, sched.Width, sched.AlongFrom = l.thick, plank.Width.Value, from
 		sched.Past, sched.PastOff = w.past, w.off
 		sched.Marks = l.marks(r)
+		sched.widest()
 		sched.batten(r)
 		found = append(found, sched.turns(s, r)...)
 		all = append(all, sched)

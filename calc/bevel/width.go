@@ -1,6 +1,7 @@
 package bevel
 
 import (
+	"slices"
 	"strings"
 
 	"strakebook/calc/hull"
@@ -15,8 +16,9 @@ const (
 )
 
 // widths is the width wanted along the edge on the inside face, and where it is
-// known from: the list where it gives widths by station, else the hull as lined
-// off, else the strake's one width.
+// known from: the list where it gives a width at every station, else the hull as
+// lined off, else the list's widths at some stations, else the strake's one width.
+// A hull not lined off by the widths listed is no word against these.
 func widths(b Readings, s Seam, plank hull.Strake, shape *hull.Shape, at []measure.Length, first, last int) (func(measure.Length) measure.Length, string) {
 	x, w, have := make([]float64, last+1), make([]float64, last+1), make([]bool, last+1)
 	for k := first; k <= last; k++ {
@@ -27,11 +29,13 @@ func widths(b Readings, s Seam, plank hull.Strake, shape *hull.Shape, at []measu
 			}
 		}
 	}
-	how := byStation
-	if have[first] && have[last] {
-		return run(x, w, have, how)
-	}
-	if lined, ok := linedWidths(b, s, shape, first, last); ok {
+	ends := have[first] && have[last]
+	all := !slices.Contains(have[first:last+1], false)
+	lined, by, ok := linedWidths(b, s, shape, first, last)
+	switch {
+	case ends && (all || !ok || by != hull.ByMarks):
+		return run(x, w, have, byStation)
+	case ok:
 		for k := first; k <= last; k++ {
 			w[k], have[k] = lined[k-first].Inches(), lined[k-first] > 0
 		}
@@ -47,12 +51,11 @@ func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.
 
 // linedWidths is a strake's widths as the hull is lined off, where it crosses the
 // stations of the first reading and the last; 0 at one between that was not drawn.
-func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) ([]measure.Length, bool) {
-	lined, ok := linedStrake(s, shape)
+func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []measure.Length, by hull.Method, ok bool) {
+	lined, by, ok := linedStrake(s, shape)
 	if !ok {
-		return nil, false
+		return nil, by, false
 	}
-	var all []measure.Length
 	for k, st := range b.Stations[first : last+1] {
 		w, drawn := measure.Length(0), false
 		for i, g := range shape.Stations {
@@ -61,17 +64,17 @@ func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) ([]meas
 			}
 		}
 		if w <= 0 && (drawn || k == 0 || first+k == last) {
-			return nil, false
+			return nil, by, false
 		}
 		all = append(all, w)
 	}
-	return all, true
+	return all, by, true
 }
 
-// linedStrake is a seam's strake as the hull is lined off.
-func linedStrake(s Seam, shape *hull.Shape) (hull.Lined, bool) {
+// linedStrake is a seam's strake as the hull is lined off, and how that was done.
+func linedStrake(s Seam, shape *hull.Shape) (hull.Lined, hull.Method, bool) {
 	if shape == nil {
-		return hull.Lined{}, false
+		return hull.Lined{}, 0, false
 	}
 	for _, l := range shape.Linings {
 		if s.Skin != "" && l.Skin != s.Skin || s.Side != hull.BothSides && l.Side != hull.BothSides && l.Side != s.Side {
@@ -79,9 +82,9 @@ func linedStrake(s Seam, shape *hull.Shape) (hull.Lined, bool) {
 		}
 		for _, k := range l.Strakes {
 			if strings.EqualFold(k.Name, s.Strake) {
-				return k, true
+				return k, l.By, true
 			}
 		}
 	}
-	return hull.Lined{}, false
+	return hull.Lined{}, 0, false
 }

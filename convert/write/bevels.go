@@ -97,7 +97,7 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		}
 		p.aside(cardLine(text("Blade, "+unit(u)), blade, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))...)
 	} else {
-		said("Thickness and width of the plank are not known: no batten.")
+		said(noBatten(s))
 	}
 	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
 	parallel := parallels(p, s, first)
@@ -112,6 +112,17 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		}
 		return row
 	})
+}
+
+// noBatten says which size of the plank is lacking to set a batten by.
+func noBatten(s bevel.Schedule) string {
+	switch {
+	case s.Thickness > 0:
+		return "Width of the plank is not known: no batten."
+	case s.Width > 0:
+		return "Thickness of the plank is not known: no batten."
+	}
+	return "Thickness and width of the plank are not known: no batten."
 }
 
 // otherSide is the side across.

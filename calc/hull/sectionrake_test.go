@@ -12,8 +12,8 @@ import (
 // TestTransom ends a hull of planes, the same at every station, on a transom that
 // stands plumb and on one that leans 20 degrees aft: a line at the height z runs z
 // tan 20 farther, the transom's own outline is 1/cos 20 as long up and down, every
-// strake keeps its width, and an inch of planking is laid in square to the
-// planes.
+// strake keeps its width, an inch of planking is laid in square to the planes, and
+// the sheer strake's after end lies on the transom, its inside face the longer.
 func TestTransom(t *testing.T) {
 	for _, rake := range []measure.Angle{0, 20} {
 		o := chined(0)
@@ -58,6 +58,9 @@ func TestTransom(t *testing.T) {
 				near(t, "square bevel", float64(b.Square), math.Asin(0.2*math.Sin(rake.Radians())/math.Hypot(1, 0.2))*180/math.Pi, 1e-6)
 			}
 		}
+		all, _ := s.Spile([]Strake{{Name: "1-4", Skin: Planks, Count: source.Is(4)}}, SawnUpper, r)
+		near(t, "after end bevel", float64(all[0].After.Bevel), -math.Asin(0.2*math.Sin(rake.Radians())/math.Hypot(1, 0.2))*180/math.Pi, 1e-3)
+		near(t, "fore end bevel", float64(all[0].Fore.Bevel), 0, 1e-3)
 		c, _ := h.parallel(h.newNet(), 8, 1, 0)
 		for i := range 101 {
 			p := c.at(c.t[len(c.t)-1] * float64(i) / 100)

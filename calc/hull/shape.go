@@ -12,7 +12,8 @@ import (
 type Shape struct {
 	Surface  Surface // what the offsets are to
 	Form     measure.Form
-	Raked    bool // the last station is a transom off plumb
+	Raked    bool  // the last station is a transom off plumb
+	transom  point // the way aft square to the last station
 	Stations []Girth
 	Sections []Section
 	Lines    []LineLength

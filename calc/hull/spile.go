@@ -76,8 +76,9 @@ type Ordinate struct {
 type EndCut struct {
 	Off   measure.Angle // off square to the board's edge, plus where the upper corner is the longer
 	Meets measure.Angle // between the plank and the middle line's plane, or at a transom the station's
+	Bevel measure.Angle // of that cut off square to the plank, plus where the outside face is the longer
 	Stem  bool          // it ends on the middle line
-	Joint bool          // it meets the next piece, square to the run of the strake; Meets is then none
+	Joint bool          // it meets the next piece, square to the run of the strake; Meets and Bevel are then none
 }
 
 // Spile develops every strake that is lined off. The list of strakes gives their
@@ -123,7 +124,7 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 		return Spiled{}, false
 	}
 	d := s.layOut(l, k, thick.Inches(), sawn)
-	d.stem = closed * s.halfBeam().Inches()
+	d.stem, d.transom = closed*s.halfBeam().Inches(), s.transom
 	p := Spiled{Skin: l.Skin, Strake: l.Strakes[k].Name, Side: l.Side, shape: d}
 	p.measure(r)
 	for _, h := range l.Strakes[k].Hollows {

@@ -24,18 +24,36 @@ func (d *developed) endCut(i int, way flat) EndCut {
 		e.Off = measure.Radians(off)
 	}
 	r := d.rungs[i]
-	square := r.upper.minus(r.lower).cross(d.inward(i))
-	if e.Joint || square.length() == 0 {
+	end, inward := r.upper.minus(r.lower), d.inward(i)
+	out := end.cross(inward)
+	if e.Joint || out.length() == 0 {
 		return e
 	}
-	square = square.unit()
-	e.Stem = max(r.upper.y, r.lower.y) <= d.stem
-	face := square.x
-	if e.Stem {
-		face = square.y
+	out = out.unit()
+	if i > 0 {
+		out = out.times(-1) // inward is forward there
 	}
-	e.Meets = measure.Radians(math.Acos(min(1, math.Abs(face))))
+	e.Stem = max(r.upper.y, r.lower.y) <= d.stem
+	onto := d.onto(end, e.Stem)
+	if onto.dot(inward) > 0 {
+		onto = onto.times(-1)
+	}
+	// The cut goes on beyond the inside face's corner where it leans back over it.
+	e.Bevel = measure.Radians(math.Asin(max(-1, min(1, -onto.dot(out)))))
+	e.Meets = 90 - max(e.Bevel, -e.Bevel)
 	return e
+}
+
+// onto is the way square to what an end lands on: the middle line's plane, the
+// transom where the end lies in that rather than plumb, or a plumb station.
+func (d *developed) onto(end point, stem bool) point {
+	switch {
+	case stem:
+		return point{y: 1}
+	case math.Abs(end.dot(d.transom)) < math.Abs(end.x):
+		return d.transom
+	}
+	return point{x: 1}
 }
 
 // inward is the way the middle of the strake goes in from its first or its last

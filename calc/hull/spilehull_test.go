@@ -269,10 +269,35 @@ func TestEndsOfAWedge(t *testing.T) {
 		near(t, "after end off square", float64(p.After.Off), sheer, c.within)
 		near(t, "stem to the middle line", float64(p.Fore.Meets), side, c.within)
 		near(t, "after end to the station", float64(p.After.Meets), 90-side, c.within)
+		near(t, "stem bevel, outside longer", float64(p.Fore.Bevel), 90-side, c.within)
+		near(t, "after end bevel, outside longer", float64(p.After.Bevel), side, c.within)
 		if !p.Fore.Stem || p.After.Stem {
 			t.Errorf("ends on %v and %v", p.Fore, p.After)
 		}
 		near(t, "length", p.Length.Inches(), 480/math.Cos(math.Atan(0.2))/math.Cos(sheer*math.Pi/180), 0.01+c.step)
+	}
+}
+
+// TestEndsOfACone cuts the ends of the planks of a cone on its end stations: narrowing
+// 1 in 10 aft the outside face is the longer forward and the inside one aft, and
+// widening the other way about. The eight planks are flats 11.25 degrees round, which
+// slope by a tenth of the cosine of half of that. Plain geometry.
+func TestEndsOfACone(t *testing.T) {
+	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
+	for _, slope := range []float64{-0.1, 0.1} {
+		o := roundOffsets(func(x float64) float64 { return 30 + slope*(x-60) })
+		o.Surface = InsidePlanking
+		s, _ := Work(o, list, DefaultRules())
+		all, _ := s.Spile(list, SawnUpper, DefaultRules())
+		if len(all) != 8 {
+			t.Fatalf("%d planks", len(all))
+		}
+		lean := math.Atan(slope*math.Cos(math.Pi/32)) * 180 / math.Pi
+		for _, p := range all {
+			what := fmt.Sprintf("slope %g, plank %s", slope, p.Strake)
+			near(t, what+" fore", float64(p.Fore.Bevel), -lean, 0.05)
+			near(t, what+" after", float64(p.After.Bevel), lean, 0.05)
+		}
 	}
 }
 

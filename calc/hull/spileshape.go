@@ -18,6 +18,7 @@ type developed struct {
 	bevelL       []float64
 	stations     []string // of each rung, "" for none
 	stem         float64  // an end no farther out than this is on the stem
+	transom      point    // the way aft square to the last station
 	run          [2]flat  // the way aft at the fore end and the after end, where they are joints
 }
 
@@ -252,7 +253,7 @@ func (d *developed) cut(from, to float64) (developed, bool) {
 	if to-from < 1 {
 		return developed{}, false // less than an inch
 	}
-	out := developed{stem: d.stem}
+	out := developed{stem: d.stem, transom: d.transom}
 	out.add(d, d.at(from))
 	for i, r := range d.rungs {
 		if r.s[0] > from+0.01 && r.s[0] < to-0.01 {

@@ -24,7 +24,7 @@ func spiling(in Input) *page {
 	}
 	p.note("Sny: how far the upper edge leaves the straight line between its ends, + where it hangs towards the keel. Board to the sweep: the narrowest straight board that covers both faces; sprung: a straight-edged one, sprung edgewise into its place.")
 	p.note(fmt.Sprintf("Edgewise strain: 4 w s / l^2, at most %g by the setting \"edgewise strain\". Planks are got out %s: the setting \"planks got out\".", in.Result.Rules.Hull.EdgeStrain, in.Result.Rules.Hull.Planking))
-	p.note("Hollow of back: + to be worked out of it, - the back rounded. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: between the plank's inside face and the middle line's plane on the stem or post, elsewhere the station's. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
+	p.note("Hollow of back: + to be worked out of it, - the back rounded. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the station's plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
 	p.note("Computed shapes are for planning. The hull on the stocks and the spiling batten rule: try the batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
 	for _, s := range in.Result.Spiled {
 		if s.Skin != hull.Strips {
@@ -48,15 +48,15 @@ func spiledLine(s hull.Spiled, u measure.Style) []sheet.Cell {
 		widest = small(s.LiesWidth, u)
 	}
 	degrees := func(a measure.Angle) sheet.Cell { return number(float64(a.Round(0.05)), sheet.Degrees) }
-	meets := func(e hull.EndCut) sheet.Cell {
+	bevel := func(e hull.EndCut) sheet.Cell {
 		if e.Joint {
 			return sheet.Cell{}
 		}
-		return degrees(e.Meets)
+		return degrees(e.Bevel)
 	}
 	return []sheet.Cell{text(string(s.Skin)), text(s.Strake), text(s.Side.String()), pieceOf(s), long(s.Length, u), small(s.Sny, u), small(s.Board, u), small(s.Straight, u),
 		text(lies), widest, {Kind: sheet.Number, Number: s.Strain, Format: "0.00000"}, small(s.Hollow, u), thick, degrees(s.Twist),
-		degrees(s.Fore.Off), meets(s.Fore), degrees(s.After.Off), meets(s.After), text(endsOn(s))}
+		degrees(s.Fore.Off), bevel(s.Fore), degrees(s.After.Off), bevel(s.After), text(endsOn(s))}
 }
 
 // pieceOf is a piece's place from the fore end, or that it is the whole plank.
@@ -152,7 +152,7 @@ func jsonSpiled(all []hull.Spiled) []object {
 			o["thickness_mm"] = mm(s.Thick)
 		}
 		for name, e := range map[string]hull.EndCut{"fore": s.Fore, "after": s.After} {
-			o[name] = object{"off_deg": thousandth(float64(e.Off)), "meets_deg": thousandth(float64(e.Meets)), "stem": e.Stem, "joint": e.Joint}
+			o[name] = object{"off_deg": thousandth(float64(e.Off)), "meets_deg": thousandth(float64(e.Meets)), "bevel_deg": thousandth(float64(e.Bevel)), "stem": e.Stem, "joint": e.Joint}
 		}
 		if s.Skin != hull.Strips {
 			var at []object

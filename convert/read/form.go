@@ -102,14 +102,17 @@ func (e *evidence) text(text string) {
 	} else if strings.ContainsAny(t, `'"`) {
 		e.proved = true
 	}
-	e.comma = e.comma || decimalComma.MatchString(t)
+	if decimalComma.MatchString(t) {
+		_, after, _ := strings.Cut(t, ",")
+		e.comma, e.decimal = true, max(e.decimal, figuresOf(after))
+	}
 	if m := fractionPart.FindStringSubmatch(t); m != nil {
 		n, _ := strconv.Atoi(m[1])
 		e.finest = max(e.finest, n)
 	}
 	if _, after, ok := strings.Cut(t, "."); ok && len(all) > 0 && all[0] == measure.Decimal {
 		e.point = true
-		e.decimal = max(e.decimal, min(6, len(strings.TrimRight(after, "abcdefghijklmnopqrstuvwxyz. "))))
+		e.decimal = max(e.decimal, figuresOf(after))
 	}
 	e.parted = e.parted || partedFeet.MatchString(t)
 	if noughtInches.MatchString(t) {
@@ -118,6 +121,12 @@ func (e *evidence) text(text string) {
 		e.single++
 	}
 	e.old = e.old || leadingNought.MatchString(t)
+}
+
+// figuresOf is how many places a text has behind its point or comma, its unit not
+// counted; six at most.
+func figuresOf(after string) int {
+	return min(6, len(strings.TrimRight(after, "abcdefghijklmnopqrstuvwxyz. ")))
 }
 
 var (

@@ -234,5 +234,16 @@ func resolution(form measure.Form, decimals int, values []measure.Length) measur
 	if unit == 0 {
 		unit = measure.Metre
 	}
+	for ; decimals < 6; decimals++ { // as many places as the figures themselves have
+		odd := 0
+		for _, v := range values {
+			if n := float64(v) / float64(unit) * math.Pow10(decimals); math.Abs(n-math.Round(n)) > 0.01 {
+				odd++
+			}
+		}
+		if odd*50 <= len(values) {
+			break
+		}
+	}
 	return max(1, unit.Times(math.Pow10(-decimals)))
 }

@@ -22,6 +22,11 @@ func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, fin
 			Text: "the offsets are fractions: sections, girths and lengths are not worked out",
 			Do:   "set \"half beam\" and \"draft\""}}
 	}
+	if n := full.adrift(); n > 1 {
+		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
+			Text: fmt.Sprintf("where the waterlines and buttocks lie is not given for any of the %d: without them a section is a straight line from deck to rabbet, and none is drawn", n),
+			Do:   "write each waterline's height above base, and each buttock's distance out, beside its name"}}
+	}
 	h := draw(full, r)
 	if h == nil {
 		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
@@ -37,6 +42,24 @@ func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, fin
 	linings, f := h.linings(strakes, marks, on)
 	s.Linings = linings
 	return s, append(found, f...)
+}
+
+// adrift is how many waterlines and buttocks there are where none has a place and
+// nothing else tells the shape of a section between deck and rabbet; 0 otherwise.
+func (o Offsets) adrift() int {
+	n := 0
+	for _, l := range o.Lines {
+		switch l.Role {
+		case Waterline, Buttock:
+			n++
+			if l.At.OK() {
+				return 0
+			}
+		case Chine, DiagonalLine:
+			return 0
+		}
+	}
+	return n
 }
 
 // hull is the hull as drawn, in inches.

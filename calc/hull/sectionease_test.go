@@ -44,3 +44,24 @@ func TestEase(t *testing.T) {
 		t.Errorf("easing brings little: %.3f", sum/hulls)
 	}
 }
+
+// A figure between two of the table's steps was not rounded to them, and stays as
+// it was read.
+func TestEaseLeavesFinerFigures(t *testing.T) {
+	o := held()[0].offsets()
+	o.Resolution *= 64
+	eased, finer := newTable(o, DefaultRules()), 0
+	for i, l := range o.Lines {
+		for k, v := range l.Values {
+			if eased.ok[i][k] && v.Value%o.Resolution != 0 {
+				finer++
+				if math.Abs(eased.v[i][k]-v.Value.Inches()) > 1e-9 {
+					t.Fatalf("%s moved from %v to %v", l.Name, v.Value.Inches(), eased.v[i][k])
+				}
+			}
+		}
+	}
+	if finer < 20 {
+		t.Errorf("only %d figures are finer than the step", finer)
+	}
+}

@@ -119,7 +119,11 @@ func (r *reader) levels(lines []tableLine, t *stationTable, form measure.Form) {
 			if l.line.Role != role || l.line.At.OK() {
 				continue
 			}
-			v, err := strconv.ParseFloat(r.numberIn(l.line.Name), 64)
+			number := r.numberIn(l.line.Name)
+			if form.DecimalComma || decimalComma.MatchString(number) {
+				number = strings.Replace(number, ",", ".", 1)
+			}
+			v, err := strconv.ParseFloat(number, 64)
 			if err != nil || v < 0 {
 				return
 			}

@@ -85,7 +85,7 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 				continue
 			}
 			found = append(found, finding.Finding{Kind: HullApart, Cell: v.Cell, Reads: v.Text, Suggests: "about " + b.written(c.hull[k], r),
-				Text: fmt.Sprintf("%s at station %s reads %q and the hull as lined off turns %s there", s.name(), b.Stations[k].Name, v.Text, b.written(c.hull[k], r))})
+				Text: fmt.Sprintf("%s at station %s reads %q and the hull as lined off turns %s there", s.name(), b.Stations[k].Name, v.Text, b.hullsOwn(c.hull[k], r))})
 		}
 	}
 	if len(shared) > 0 {

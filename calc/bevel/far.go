@@ -35,6 +35,13 @@ func (f *far) see(i, k int, j judged) {
 	f.cells = append(f.cells, f.table.Seams[i].Readings[k].Cell)
 }
 
+// off is how far a bevel lies off the hull's own as that is shown.
+func (f *far) off(i, k int) measure.Angle {
+	own := f.of[i].hull[k]
+	lifted := own + f.of[i].diff[k]
+	return measure.Angle(math.Abs(lifted - float64(measure.Angle(own).Round(hundredth)))).Round(hundredth)
+}
+
 // found names the worst, and says how many there are.
 func (f *far) found() finding.List {
 	if len(f.cells) == 0 {
@@ -44,8 +51,8 @@ func (f *far) found() finding.List {
 	s, v := f.table.Seams[i], f.table.Seams[i].Readings[k]
 	one := finding.Finding{Kind: HullGross, Cell: v.Cell, Reads: v.Text,
 		Text: fmt.Sprintf("%s at station %s reads %q and the hull as lined off turns %s there, %s degrees off, the worst of %d beyond %s: the reading, its sign, the edge or plane it was lifted by, or the offsets",
-			s.name(), f.table.Stations[k].Name, v.Text, f.table.written(f.of[i].hull[k], f.rules),
-			measure.Angle(math.Abs(f.of[i].diff[k])).Round(0.01).Write(), len(f.cells), measure.Angle(f.beyond).Write())}
+			s.name(), f.table.Stations[k].Name, v.Text, f.table.hullsOwn(f.of[i].hull[k], f.rules),
+			f.off(i, k).Write(), len(f.cells), measure.Angle(f.beyond).Write())}
 	for _, c := range f.cells {
 		if c != v.Cell {
 			one.Also = append(one.Also, c)

@@ -72,14 +72,27 @@ func (b Readings) values(s Seam, r Rules) (y []float64, given []bool) {
 
 // written is a bevel as the builder would write it in this table.
 func (b Readings) written(v float64, r Rules) string {
-	a := measure.Angle(v)
+	return b.onGauge(v, r).Round(b.step()).Write()
+}
+
+// hullsOwn is a bevel of the hull's as this table has it, to the hundredth that the
+// card gives it to.
+func (b Readings) hullsOwn(v float64, r Rules) string {
+	return b.onGauge(v, r).Round(hundredth).Write()
+}
+
+// hundredth is the step of the hull's own bevels as they are shown.
+const hundredth = measure.Angle(0.01)
+
+// onGauge is a bevel as the gauge of this table reads it.
+func (b Readings) onGauge(v float64, r Rules) measure.Angle {
 	switch b.Reads(r) {
 	case OnInside:
-		a = 90 + a
+		return 90 + measure.Angle(v)
 	case OnOutside:
-		a = 90 - a
+		return 90 - measure.Angle(v)
 	}
-	return a.Round(b.step()).Write()
+	return measure.Angle(v)
 }
 
 // span is the first and last station with a bevel; first > last where none has.

@@ -19,6 +19,7 @@ func (r *Result) planks(handed []bevel.Readings, strakes []hull.Strake) finding.
 	r.Guides = bevel.Guides(r.Bevels, r.Rules.Bevel)
 	spiled, f := r.Hull.Spile(strakes, r.Rules.Bevel.SawnEdges(), r.Rules.Hull)
 	r.Spiled = spiled
+	r.thicken()
 	return append(found, f...)
 }
 
@@ -63,10 +64,26 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 			need = s.Widest(longest, r.Rules.Hull)
 		}
 		run.Wide = max(run.Wide, r.up(need))
-		if s.Hollow.Abs() >= r.Rules.Hull.HollowFrom {
-			run.Hollow = r.up(s.Hollow.Abs())
+		run.Hollow = r.worked(s)
+	}
+}
+
+// thicken makes the thickness that each shape is said to need the one its board is
+// asked for: with its hollow where that is worked, rounded up by the book's own rule.
+func (r *Result) thicken() {
+	for i := range r.Spiled {
+		if s := &r.Spiled[i]; s.Thick > 0 && s.Skin != hull.Strips {
+			s.Thick += r.worked(*s) - s.Hollow.Abs()
 		}
 	}
+}
+
+// worked is what a board is the thicker for the hollow worked out of its back.
+func (r *Result) worked(s hull.Spiled) measure.Length {
+	if s.Hollow.Abs() < r.Rules.Hull.HollowFrom {
+		return 0
+	}
+	return r.up(s.Hollow.Abs())
 }
 
 // hair is as much over a step of the rule as is not seen at the bench: our choice.

@@ -9,7 +9,7 @@ import (
 
 // TestBoardsCoverTheShapes says that by either way of working the boards asked for
 // are as wide as the shapes laid out flat, and thick enough for the hollow of the
-// back; and that pieces got out to the sweep each have a shape.
+// back, as the shapes say it; and that pieces got out to the sweep each have a shape.
 func TestBoardsCoverTheShapes(t *testing.T) {
 	for _, way := range []hull.Planking{hull.Sprung, hull.ToSweep} {
 		j := wigleyJob()
@@ -29,6 +29,9 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 			}
 			if whole.Hollow.Abs() >= j.Rules.Hull.HollowFrom && run.Hollow+hair < whole.Hollow.Abs() {
 				t.Errorf("%s: hollow %v, allowed for %v", run.Name, whole.Hollow, run.Hollow)
+			}
+			if whole.Thick != run.Thick+run.Hollow {
+				t.Errorf("%s: its shape needs a thickness of %v, its board is asked for %v", run.Name, whole.Thick, run.Thick+run.Hollow)
 			}
 			for _, s := range r.Spiled {
 				if s.Piece > 0 && s.Strake == run.Name && s.Side == run.Side {

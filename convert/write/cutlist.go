@@ -19,7 +19,7 @@ func cutList(in Input) *page {
 	for _, c := range lengths("Length", u, 11) {
 		p.add(c)
 	}
-	for _, c := range []column{col("Fore end", 25), col("After end", 25), col("Board", 9), col("Stick", 6), col("Note", 14)} {
+	for _, c := range []column{col("Fore end", 25), col("After end", 27), col("Board", 9), col("Stick", 6), col("Note", 14)} {
 		p.add(c)
 	}
 	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
@@ -74,7 +74,7 @@ func sawn(q stock.Piece, e stock.End) string {
 	case stock.FeatherInside:
 		return "feather inside, fore-end saw"
 	case stock.FeatherOutside:
-		return "feather outside, after saw"
+		return "feather outside, after-end saw"
 	}
 	return "hood end, fitted"
 }

@@ -30,7 +30,6 @@ type answer struct {
 type lane struct {
 	stick  int
 	pieces []key
-	used   int64
 }
 
 // key is a piece: a run and a place along it.
@@ -169,7 +168,7 @@ func (a *answer) take(p part, l *layout) {
 				if !ok {
 					k = len(a.lanes)
 					at[[2]int{pool, b}] = k
-					a.lanes = append(a.lanes, lane{stick: int(l.bins[pool][b].stick), used: l.bins[pool][b].used()})
+					a.lanes = append(a.lanes, lane{stick: int(l.bins[pool][b].stick)})
 				}
 				a.lanes[k].pieces = append(a.lanes[k].pieces, key{run, place})
 			}

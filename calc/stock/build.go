@@ -41,6 +41,7 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 		}
 		h.of[i] = k
 	}
+	h.tellApart()
 	if len(rack) == 0 {
 		rack = anyBoard(h.needs, r)
 	}
@@ -56,6 +57,19 @@ func build(runs []lay.Run, rack []Board, lr lay.Rules, r Rules, priced bool) *sh
 	h.trueJoint = inMoney(r.JointCost)
 	h.joint = h.trueJoint + dearest/5000 // of equals, the fewest joints
 	return h
+}
+
+// tellApart has no two slopes save alike by a shared cut, as one cut serves only
+// scarfs of one slope: the later of them saves a hair less.
+func (h *shop) tellApart() {
+	slope := map[int64]float64{}
+	for i := range h.classes {
+		c := &h.classes[i]
+		for c.shared > 0 && slope[c.shared] != 0 && slope[c.shared] != h.needs[i].slope {
+			c.shared--
+		}
+		slope[c.shared] = h.needs[i].slope
+	}
 }
 
 // species is the number of a species; 0 where none is named.

@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -53,10 +54,13 @@ func TestSharedCut(t *testing.T) {
 	strakes, _ := demoYard()
 	lr, spent := lay.DefaultRules(), map[bool]float64{}
 	rack := []Board{board("a", "larch", 1.25, 6, 20, 0), board("b", "larch", 1.25, 6, 16, 0)}
-	for _, share := range []bool{false, true} {
-		r := DefaultRules()
-		r.ShareCuts, r.Tries = share, 100
-		runs, p, found := Work(lay.Runs(strakes[1:], scarf.DefaultRules()), rack, nil, lr, r)
+	for _, way := range []struct {
+		share bool
+		nib   measure.Length
+	}{{true, measure.Inch / 16}, {false, 0}, {true, 0}} {
+		share, r, sr := way.share, DefaultRules(), scarf.DefaultRules()
+		r.ShareCuts, r.Tries, sr.Nib = share, 100, way.nib
+		runs, p, found := Work(lay.Runs(strakes[1:], sr), rack, nil, lr, r)
 		judge{t: t, runs: runs, rack: rack, plan: p, lr: lr, r: r}.all(found)
 		shared := 0
 		for _, c := range p.Cuts {
@@ -73,6 +77,34 @@ func TestSharedCut(t *testing.T) {
 	}
 	if spent[true] >= spent[false] {
 		t.Errorf("%v board feet with shared cuts, %v without", spent[true], spent[false])
+	}
+}
+
+// Two scarfs as long as each other but of different slopes share no cut: 12:1 on an
+// inch and 8:1 on an inch and a half run 12 in both.
+func TestOneSlopeACut(t *testing.T) {
+	var strakes []hull.Strake
+	for i, thick := range []float64{1, 1.5} {
+		strakes = append(strakes, hull.Strake{Name: fmt.Sprint(i + 1), Skin: hull.Planks, Thickness: in(thick), Width: in(6), Length: in(25 * 12), Species: "pine", Slope: source.Is(12 / thick)})
+	}
+	rack := []Board{board("a", "pine", 2, 7, 17, 0)}
+	lr, r := lay.DefaultRules(), DefaultRules()
+	r.ShareCuts, r.CrossKerf, lr.PlankNeighbours, lr.PlankBetween = true, 0, 0, 0
+	runs, p, found := Work(lay.Runs(strakes, scarf.DefaultRules()), rack, nil, lr, r)
+	judge{t: t, runs: runs, rack: rack, plan: p, lr: lr, r: r}.all(found)
+	shared := 0
+	for _, c := range p.Cuts {
+		for i, k := range c.Pieces {
+			if c.Saved[i] > 0 {
+				shared++
+				if a, b := p.Pieces[c.Pieces[i-1]], p.Pieces[k]; a.Thickness != b.Thickness {
+					t.Errorf("%s and %s share a cut", a.Mark, b.Mark)
+				}
+			}
+		}
+	}
+	if shared == 0 {
+		t.Error("no cut is shared")
 	}
 }
 

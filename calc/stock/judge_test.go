@@ -159,17 +159,9 @@ func (j judge) boards() {
 			j.fault("board %s: %+v", c.Mark, c)
 		}
 		wide := measure.Length(0)
-		used := measure.Length(0)
-		type cut struct {
-			lane     int
-			from, to measure.Length
-			piece    *Piece
-		}
-		var cuts []cut
 		for i, n := range c.Pieces {
 			p := &j.plan.Pieces[n]
 			times[n]++
-			used += p.Length
 			if p.Board != k {
 				j.fault("%s is on board %d, said to be on %d", p.Mark, k, p.Board)
 			}
@@ -202,52 +194,11 @@ func (j judge) boards() {
 			if c.Lane[i] < 1 || c.Lane[i] > c.Lanes {
 				j.fault("lane %d of %d", c.Lane[i], c.Lanes)
 			}
-			cuts = append(cuts, cut{c.Lane[i], from, to, p})
 		}
 		if n := measure.Length(c.Lanes); n*wide+(n-1)*j.r.RipKerf+j.r.Edging > b.Width.Value {
 			j.fault("%s: %d lanes of %v from %v", c.Mark, c.Lanes, wide.Inches(), b.Width.Value.Inches())
 		}
-		if used != c.Used || c.Left < 0 {
-			j.fault("%s: used %v, said %v; left %v", c.Mark, used.Inches(), c.Used.Inches(), c.Left.Inches())
-		}
-		slices.SortFunc(cuts, func(a, b cut) int {
-			if a.lane != b.lane {
-				return a.lane - b.lane
-			}
-			return int(max(-1, min(1, a.from-b.from)))
-		})
-		ends := map[*Piece]int{} // scarfed ends shared
-		for i := 1; i < len(cuts); i++ {
-			x, y := cuts[i-1], cuts[i]
-			if x.lane != y.lane || y.from >= x.to+j.r.CrossKerf {
-				continue
-			}
-			slant := min(x.piece.Scarf, y.piece.Scarf)
-			slope := 0.0
-			for _, r := range j.runs {
-				if r.Name == x.piece.Strake && r.Skin == x.piece.Skin {
-					slope = max(slope, r.Slope)
-				}
-			}
-			kerf := measure.Length(float64(j.r.CrossKerf) * math.Sqrt(slope*slope+1))
-			ends[x.piece]++
-			ends[y.piece]++
-			if !j.r.ShareCuts || x.to-y.from > slant-kerf+1 {
-				j.fault("%s: %s and %s overlap by %v", c.Mark, x.piece.Mark, y.piece.Mark, (x.to - y.from).Inches())
-			}
-		}
-		for p, n := range ends {
-			has := 0
-			if p.Fore != Hood {
-				has++
-			}
-			if p.Aft != Hood {
-				has++
-			}
-			if n > has {
-				j.fault("%s shares %d ends of %d", p.Mark, n, has)
-			}
-		}
+		j.sticks(k)
 	}
 	for n, k := range times {
 		if k > 1 || (k == 1) != (j.plan.Pieces[n].Board >= 0) {

@@ -15,6 +15,7 @@ type need struct {
 	skin        hull.Skin
 	thick, wide measure.Length // in a board's thickness and width
 	scarf       measure.Length
+	nibs        measure.Length // what the slope of the scarf would run on across its two nibs
 	slope       float64
 	least       measure.Length
 }
@@ -22,8 +23,11 @@ type need struct {
 func needOf(run *lay.Run, lr lay.Rules, r Rules) need {
 	n := need{species: species(run.Species), skin: run.Skin, scarf: run.Scarf, slope: run.Slope, least: lr.Least(run.Skin)}
 	n.thick, n.wide = across(run, r)
+	if n.scarf > 0 {
+		n.nibs = max(0, run.Thick.Times(run.Slope)-run.Scarf)
+	}
 	if run.Given {
-		n.scarf, n.slope, n.least = 0, 0, measure.Inch
+		n.scarf, n.nibs, n.slope, n.least = 0, 0, 0, measure.Inch
 	}
 	return n
 }
@@ -57,13 +61,14 @@ func (n need) lanes(b Board, r Rules) int {
 }
 
 // sharing is what two pieces save that share one slanted cut: the run of the
-// scarf, less what the kerf on the slant takes beyond a square one.
+// scarf, less what the kerf on the slant takes beyond a square one, and less the
+// nibs' run, as the cut must pass clear of the shoulder that each nib beds on.
 func (n need) sharing(r Rules) measure.Length {
 	if !r.ShareCuts || n.scarf == 0 {
 		return 0
 	}
 	kerf := measure.Length(math.Ceil(float64(r.CrossKerf) * math.Sqrt(n.slope*n.slope+1)))
-	return max(0, n.scarf-kerf+r.CrossKerf)
+	return max(0, n.scarf-n.nibs-kerf+r.CrossKerf)
 }
 
 // sound is the stretches of a board that pieces may be cut from, in order: its

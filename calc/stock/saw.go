@@ -41,18 +41,20 @@ func (w *sawyer) saw(l *lane, at []int) {
 		all = append(all, p)
 		run[p] = k.run
 	}
+	var lies row
 	if h.classes[h.of[l.pieces[0].run]].shared > 0 {
-		all = arrange(w.plan.Pieces, all)
+		lies = arrange(w.plan.Pieces, all)
+	} else {
+		lies.add(false, all...)
 	}
 	var shared []measure.Length
-	for _, p := range all {
+	for _, p := range lies.pieces {
 		c.Pieces, c.Lane = append(c.Pieces, p), append(c.Lane, number)
 		shared = append(shared, measure.Length(h.classes[h.of[run[p]]].shared))
 		w.plan.Pieces[p].Board = cut
-		c.Used += w.plan.Pieces[p].Length
 	}
-	c.place(measure.Length(h.sound[z.kind][stretch].from), w.plan.Pieces, shared, w.rules)
-	c.Left = max(c.Left, measure.Length(st.hold-l.used))
+	takes := c.place(measure.Length(h.sound[z.kind][stretch].from), w.plan.Pieces, lies, shared, w.rules)
+	c.Left = max(c.Left, measure.Length(st.hold)-takes)
 }
 
 // board is the cut that has room for one more lane in a stretch of a size.

@@ -124,9 +124,11 @@ type Cut struct {
 	Pieces []int            // indexes into Plan.Pieces in the order they come off, lane by lane
 	Lane   []int            // the lane of each of Pieces, from one, counted in each sound stretch
 	From   []measure.Length // where each of Pieces begins along the board, from its own end
+	Turned []bool           // each of Pieces lies with its after end nearer the board's own end, and its inside face up
+	Saved  []measure.Length // by each of Pieces on the slanted cut it shares with the one before it
 	Row    int              // of the rack the board is of
-	Used   measure.Length
-	Left   measure.Length // the longest offcut
+	Used   measure.Length   // along the pieces, what two of them have one over the other counted once
+	Left   measure.Length   // the longest offcut
 	Cost   float64
 	size   int
 }

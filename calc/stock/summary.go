@@ -18,11 +18,11 @@ func (a *answer) summarize(r Rules, priced, broken bool) {
 			s.Lacking += piece.Length
 			continue
 		}
-		s.Used += piece.Length
 		s.NetFeet += piece.Feet()
 	}
 	for _, c := range p.Cuts {
 		s.Bought += c.Board.Length.Value
+		s.Used += c.Used
 		s.BoardFeet += c.Board.Feet(r)
 		s.Spent += c.Cost
 	}

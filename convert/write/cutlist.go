@@ -25,19 +25,26 @@ func cutList(in Input) *page {
 	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
 	p.csv = true
 	p.empty = "No pieces: a list of strakes with thickness, width and length is needed."
-	p.note("Lengths are long point to long point, both scarfs included. Blanks are cross-cut square, then scarfed. Stick is the line of the Stock sheet the piece is cut from.")
+	blanks := "Blanks are cross-cut square, then scarfed."
+	if in.Result.Rules.Stock.ShareCuts {
+		blanks = "Where the Stock sheet draws one slant between two pieces, that cut serves the scarfs of both; other ends are cross-cut square, then scarfed. A piece whose note says turned lies on its stick end for end and inside face up."
+	}
+	p.note("Lengths are long point to long point, both scarfs included. " + blanks + " Stick is the line of the Stock sheet the piece is cut from.")
 	p.note("Lengths follow the scarf slopes and the nib on the Settings sheet; where the joints fall, and so Joint to joint, wants strakebook run again.")
-	runs, sticks := in.runs(), in.sticks()
-	p.lines(len(in.Result.Plan.Pieces), func(p *page, i int) []sheet.Cell { return pieceLine(in, p, runs, sticks, i) })
+	runs, sticks, turned := in.runs(), in.sticks(), in.turned()
+	p.lines(len(in.Result.Plan.Pieces), func(p *page, i int) []sheet.Cell { return pieceLine(in, p, runs, sticks[i], turned[i], i) })
 	return p
 }
 
 // pieceLine is one piece.
-func pieceLine(in Input, p *page, runs map[runKey]lay.Run, sticks []int, i int) []sheet.Cell {
+func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, i int) []sheet.Cell {
 	u, q := in.units(), in.Result.Plan.Pieces[i]
 	board, note, stick, feet := "", "", sheet.Cell{}, sheet.Cell{}
 	if q.Board >= 0 {
-		board, stick = in.Result.Plan.Cuts[q.Board].Mark, whole(sticks[i])
+		board, stick = in.Result.Plan.Cuts[q.Board].Mark, whole(on)
+		if turned {
+			note = "turned"
+		}
 		feet = livef(number(float64(q.Feet()), sheet.Measure), "%s*%s*%s/144", inches(p.here("Thickness"), u), inches(p.here("Width"), u), inches(p.here("Length"), u))
 	} else if len(in.Job.Rack) > 0 {
 		note = "no board was found"

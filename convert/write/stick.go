@@ -16,6 +16,8 @@ import (
 type stick struct {
 	on         []int            // indexes into Plan.Pieces
 	from       []measure.Length // where each begins along the board
+	turned     []bool           // each lies with its after end nearer the board's own end
+	saved      []measure.Length // by each on the slanted cut it shares with the one before it
 	used, left measure.Length
 	follows    bool // the formulas on the sheet come to these figures
 }
@@ -27,12 +29,13 @@ func onStick(in Input, c stock.Cut, lane int) stick {
 	for i, k := range c.Pieces {
 		if c.Lane[i] == lane {
 			s.on, s.from = append(s.on, k), append(s.from, c.From[i])
-			s.used += in.Result.Plan.Pieces[k].Length
+			s.turned, s.saved = append(s.turned, c.Turned[i]), append(s.saved, c.Saved[i])
+			s.used += in.Result.Plan.Pieces[k].Length - c.Saved[i]
 		}
 	}
 	s.used += r.CrossKerf * measure.Length(max(0, len(s.on)-1))
 	s.left = c.Board.Length.Value - r.EndTrim - s.used
-	s.follows = len(c.Board.Bad) == 0 && !r.ShareCuts
+	s.follows = len(c.Board.Bad) == 0
 	for _, b := range c.Board.Bad {
 		s.left -= b.To - b.From
 	}
@@ -40,12 +43,42 @@ func onStick(in Input, c stock.Cut, lane int) stick {
 	return s
 }
 
+// marks is the pieces as they come off, a turned one said to be.
 func (s stick) marks(in Input) []string {
 	var all []string
-	for _, k := range s.on {
-		all = append(all, in.Result.Plan.Pieces[k].Mark)
+	for i, k := range s.on {
+		all = append(all, marked(&in.Result.Plan.Pieces[k], s.turned[i]))
 	}
 	return all
+}
+
+func marked(q *stock.Piece, turned bool) string {
+	if turned {
+		return q.Mark + " turned"
+	}
+	return q.Mark
+}
+
+// saving is what the i-th piece of a stick saves on the cut it shares with the one
+// before it, as a formula: the slope, kerf and nib are those of the Settings sheet.
+func (d *drawer) saving(s stick, i int) string {
+	q := &d.in.Result.Plan.Pieces[s.on[i]]
+	n := slope(d.in, d.runs[runKey{q.Skin, q.Strake, q.Side}])
+	return fmt.Sprintf("MAX(0,%s*(%s-4*%s)+%s*(1-SQRT(%s*%s+1)))", n, figure(inUnits(q.Thickness, d.in.units())), set("scarf nib"), set("cross-cut kerf"), n, n)
+}
+
+// takes is what a stick's pieces take, as a formula.
+func (d *drawer) takes(s stick, p, list *page) string {
+	formula := fmt.Sprintf("SUMIFS(%s,%s,%s)", list.span("Length"), list.span("Stick"), p.here("Stick"))
+	if n := len(s.on) - 1; n > 0 {
+		formula += fmt.Sprintf("+%d*%s", n, set("cross-cut kerf"))
+	}
+	for i := range s.on {
+		if s.saved[i] > 0 {
+			formula += "-" + d.saving(s, i)
+		}
+	}
+	return formula
 }
 
 // mostOfStick is how many letters of a drawing go into its column.
@@ -108,16 +141,21 @@ func (d *drawer) letters(l measure.Length) int {
 }
 
 // drawn is a stick drawn to scale: each piece its length in letters, dots for what
-// is left.
+// is left. One slant is drawn where two pieces share the cut.
 func (d *drawer) drawn(s stick, p, list *page) sheet.Cell {
 	shown, formula := "", `""`
-	for _, k := range s.on {
+	for i, k := range s.on {
 		q := &d.in.Result.Plan.Pieces[k]
-		fore, after := leans(q.Fore, stock.FeatherInside), leans(q.Aft, stock.FeatherOutside)
-		along := d.along(q)
-		shown += fore + padded(along, max(1, d.letters(q.Length)-2)) + after
-		formula += fmt.Sprintf(`&"%s"&LEFT("%s"&REPT("-",199),MAX(1,ROUND(INDEX(%s,MATCH(%d,%s,0))/%v,0)-2))&"%s"`,
-			fore, strings.ReplaceAll(along, `"`, `""`), list.span("Length"), k+1, list.span("No."), d.each, after)
+		near, far := leaning(q, s.turned[i])
+		less, ends := "", 2
+		if s.saved[i] > 0 {
+			near, less, ends = "", "-"+d.saving(s, i), 1
+		}
+		n := max(1, d.letters(q.Length-s.saved[i])-ends)
+		along := d.along(q, s.turned[i], s.saved[i], n)
+		shown += near + padded(along, n) + far
+		formula += fmt.Sprintf(`&"%s"&LEFT("%s"&REPT("-",199),MAX(1,ROUND((INDEX(%s,MATCH(%d,%s,0))%s)/%v,0)-%d))&"%s"`,
+			near, strings.ReplaceAll(along, `"`, `""`), list.span("Length"), k+1, list.span("No."), less, d.each, ends, far)
 	}
 	if n := d.letters(s.left) - 1; n > 0 {
 		shown += strings.Repeat(".", n) + "|"
@@ -138,29 +176,52 @@ func leans(e, aft stock.End) string {
 	return `\`
 }
 
-// along is what is drawn along a piece between its ends: its mark, dashes, and a
-// cross where a station lies.
-func (d *drawer) along(q *stock.Piece) string {
-	line := []rune(q.Mark)
+// leaning is how a piece's ends are drawn as it lies; a half turn leaves a slant
+// leaning as it was.
+func leaning(q *stock.Piece, turned bool) (near, far string) {
+	near, far = leans(q.Fore, stock.FeatherInside), leans(q.Aft, stock.FeatherOutside)
+	if turned {
+		return far, near
+	}
+	return near, far
+}
+
+// along is what is drawn along a piece between its ends, in n letters: its mark,
+// with t for turned where there is no room for the word, dashes, and a cross where a station lies. What it saves is drawn with the piece
+// before it.
+func (d *drawer) along(q *stock.Piece, turned bool, saved measure.Length, n int) string {
+	mark := []rune(marked(q, turned))
+	if turned && len(mark) > n {
+		mark = []rune(q.Mark + " t")
+	}
 	run, ok := d.runs[runKey{q.Skin, q.Strake, q.Side}]
 	if !ok || q.Given || q.Place > len(run.Joints)+1 {
-		return q.Mark
+		return string(mark)
 	}
 	from := run.Start
 	if q.Place > 1 {
 		from += run.Joints[q.Place-2] - run.Scarf/2
 	}
+	line := slices.Clone(mark)
 	for _, x := range d.stations {
-		at := d.letters(x-from) - 1 // the first letter is the piece's end
-		if x <= from || x >= from+q.Length || at < 0 || at >= d.letters(q.Length)-2 {
+		if x <= from || x >= from+q.Length {
+			continue
+		}
+		x -= from
+		if turned {
+			x = q.Length - x
+		}
+		at := d.letters(x - saved)
+		if saved == 0 {
+			at-- // the first letter is the piece's end
+		}
+		if at < len(mark) || at >= n {
 			continue
 		}
 		for len(line) <= at {
 			line = append(line, '-')
 		}
-		if at >= len([]rune(q.Mark)) {
-			line[at] = '+'
-		}
+		line[at] = '+'
 	}
 	return string(line)
 }
@@ -188,8 +249,14 @@ func (d *drawer) standing(s stick, c stock.Cut) sheet.Cell {
 	slices.SortStableFunc(order, func(a, b int) int { return int(max(-1, min(1, s.from[a]-s.from[b]))) })
 	for _, i := range order {
 		q := &d.in.Result.Plan.Pieces[s.on[i]]
-		lay(s.from[i], s.from[i]+q.Length, func(n int) string {
-			return leans(q.Fore, stock.FeatherInside) + padded(d.along(q), max(0, n-2)) + leans(q.Aft, stock.FeatherOutside)
+		near, far := leaning(q, s.turned[i])
+		ends := 2
+		if s.saved[i] > 0 {
+			near, ends = "", 1
+		}
+		lay(s.from[i]+s.saved[i], s.from[i]+q.Length, func(n int) string {
+			n = max(0, n-ends)
+			return near + padded(d.along(q, s.turned[i], s.saved[i], n), n) + far
 		})
 	}
 	return sheet.Cell{Kind: sheet.Text, Text: string(line) + "|", Style: sheet.Stick}

@@ -25,6 +25,17 @@ func (in Input) sticks() []int {
 	return all
 }
 
+// turned says of each piece whether it lies end for end on its stick.
+func (in Input) turned() []bool {
+	all := make([]bool, len(in.Result.Plan.Pieces))
+	for _, c := range in.Result.Plan.Cuts {
+		for i, k := range c.Pieces {
+			all[k] = c.Turned[i]
+		}
+	}
+	return all
+}
+
 // boards is every board cut, a stick a line: the board itself, or each lane it is
 // ripped into.
 func boards(in Input, list *page) *page {
@@ -48,7 +59,10 @@ func boards(in Input, list *page) *page {
 	p.wide, p.csv = true, true
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
 	p.note("Drawn on the upper edge, outside face up: a bar where an end is square, a slant where it is scarfed, a cross where a station lies, dots for what is left over. A piece's mark stands at its fore end where there is room.")
-	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x), or with slanted cuts shared, are not followed.")
+	if in.Result.Rules.Stock.ShareCuts {
+		p.note("One slant between two pieces is one cut that serves the scarfs of both. A piece said to be turned (t where there is no room) lies end for end and inside face up, the same edge up: a half turn, by which its scarfs come out on their own faces. Its mark stands at its after end.")
+	}
+	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x) are not followed.")
 	p.note("Across and Through are the widest and the thickest of the stick's pieces, Through with the hollow worked out of the back.")
 	d := in.drawer()
 	var of []laneOf
@@ -84,11 +98,7 @@ func stickLine(in Input, d *drawer, p, list *page, c stock.Cut, lane, stick int)
 	if !s.follows {
 		drawing = d.standing(s, c)
 	} else {
-		saws := ""
-		if n := len(s.on) - 1; n > 0 {
-			saws = fmt.Sprintf("+%d*%s", n, set("cross-cut kerf"))
-		}
-		takesFrom = fmt.Sprintf("SUMIFS(%s,%s,%s)%s", list.span("Length"), list.span("Stick"), p.here("Stick"), saws)
+		takesFrom = d.takes(s, p, list)
 		overFrom = fmt.Sprintf("%s-%s-%s", p.here("Length"), set("end trim"), p.here("Used"))
 		drawing = d.drawn(s, p, list)
 		fits = livef(fits, `IF(AND(%s>=-0.00001,INT((%s-%s+%s)/(%s+%s)+0.000001)>=%s,%s>=%s+%s-0.00001),"fits","does not fit")`, p.here("Left"),

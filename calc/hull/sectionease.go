@@ -87,7 +87,7 @@ func newEasing(t *table) *easing {
 	e.fixed = make([]bool, len(e.v))
 	e.in = make([][]int, len(e.v))
 	for i, v := range e.v {
-		steps := v / t.step                                             // one between two steps was not rounded to them
+		steps := v / t.step                                              // one between two steps was not rounded to them
 		e.fixed[i] = v == 0 || math.Abs(steps-math.Round(steps)) > 0.005 // nought is on the middle line or the base
 	}
 	return e

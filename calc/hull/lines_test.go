@@ -168,8 +168,9 @@ func TestListedWidths(t *testing.T) {
 			sums = append(sums, f.Text)
 		}
 	}
-	// 10 in of 56 at each station listed: told of once for the skin.
-	if len(sums) != 1 || !strings.HasSuffix(sums[0], " 46.5625 in less than the girth on the outside of planking; at station 5 46.5625 in less, at station 10 46.5625 in less") {
+	// 10 in of 56 at each of the eleven stations, listed and between: told of once for
+	// the skin.
+	if len(sums) != 1 || !strings.Contains(sums[0], " 46.5625 in less than the girth on the outside of planking; at station 1 46.5625 in less, ") || strings.Count(sums[0], " 46.5625 in less") != 11 {
 		t.Errorf("sums told of: %q", sums)
 	}
 }

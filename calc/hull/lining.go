@@ -50,6 +50,7 @@ type lined struct {
 	leaning  *curve      // the section of a transom off plumb; among sections it stands as the body plan shows it
 	girth    []float64   // a station each
 	marked   [][]float64 // the builder's marks by strake at every station, drawn on between his own
+	shared   []bool      // of marks, a station each: each strake has its part of the girth there, by the stations marked
 	carried  [2]*carried // of marks that stop short of the bow, or the stern
 	share    []float64   // of lining off in shares, by seam: the part of the whole girth above it
 	down     [][]float64 // by seam and station: girth from the sheer; NaN where it does not cross

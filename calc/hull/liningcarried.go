@@ -58,6 +58,7 @@ func (h *hull) carryOn(l *lined, m SeamMarks) finding.List {
 		l.carried[way] = l.keep(from)
 		for k := from + step; h.has(k); k += step {
 			l.drawShares(k, l.carried[way].share)
+			l.shared[k] = true
 		}
 		end := [2]string{"forward of", "abaft"}[way]
 		found = append(found, finding.Finding{Kind: MarksShort, Cell: m.at(m.place(h.o.Stations[from].Name)),

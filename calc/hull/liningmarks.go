@@ -15,15 +15,16 @@ import (
 	"strakebook/calc/source"
 )
 
-// byMarks lays the seams on the builder's own marks. Between the stations marked
-// the marks are drawn on smoothly; before the first of all and after the last each
-// strake keeps its part of the girth. Where the marks come to more than the girth the
+// byMarks lays the seams on the builder's own marks. Between the stations marked each
+// strake's part of the girth runs smoothly from one to the next; before the first of
+// all and after the last it keeps it. A strake left blank at a station where others are
+// marked is drawn on by its own marks. Where the marks come to more than the girth the
 // last strake has what remains of it.
 func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 	n := len(m.Seams)
 	l.names = make([]string, n)
 	l.down = make([][]float64, n+1)
-	l.down[0] = make([]float64, len(l.girth))
+	l.down[0], l.shared = make([]float64, len(l.girth)), make([]bool, len(l.girth))
 	for k := range l.girth {
 		if l.sections[k] == nil {
 			l.down[0][k] = math.NaN()
@@ -39,7 +40,6 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 			h.ownPart(l, m, s, marked, first, last)
 		}
 		l.marked = append(l.marked, marked)
-		found = append(found, h.widthGaps(m, s, marked, first, last)...)
 		row := make([]float64, len(l.girth))
 		for k, girth := range l.girth {
 			switch {
@@ -69,8 +69,14 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 			found = append(found, h.beyondGirth(l, m, s)...)
 		}
 	}
+	at := h.markedAt(l, m)
+	h.shareBetween(l, at)
 	found = append(found, h.carryOn(l, m)...)
-	return append(found, h.sums(l, m)...)
+	l.markShared(m.Kind)
+	for j, s := range m.Seams {
+		found = append(found, h.widthGaps(m, s, l.marked[j], first, last)...)
+	}
+	return append(found, h.sums(l, m, at)...)
 }
 
 // spread is a strake's marks at every station of the hull; NaN beyond them.
@@ -167,19 +173,20 @@ func (h *hull) station(name string) int {
 	return -1
 }
 
-// sums holds the widths marked at each station against the girth there. A skin
-// whose widths do not add up is told of once, at the station farthest out, with
-// every other that is out after it, the farthest first.
-func (h *hull) sums(l *lined, m SeamMarks) finding.List {
+// sums holds the widths at every station, those marked and those drawn between and
+// beyond them, against the girth there. A skin whose widths do not add up is told of
+// once, at the station farthest out, with every other that is out after it, the
+// farthest first.
+func (h *hull) sums(l *lined, m SeamMarks, at []int) finding.List {
 	if m.Kind != MarkWidths {
 		return nil
 	}
 	var all []sumOff
 	over := false
-	for i := range m.Stations {
-		sum, girth, ok := h.sum(l, m, i)
+	for k := range h.o.Stations {
+		sum, girth, ok := h.sum(l, m, k)
 		if off := sum - girth; ok && off.Abs() > h.r.SumWithin {
-			all = append(all, sumOff{i, sum, girth})
+			all = append(all, sumOff{k, sum, girth})
 			over = over || off > 0
 		}
 	}
@@ -188,12 +195,19 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 	}
 	slices.SortStableFunc(all, func(a, b sumOff) int { return cmp.Compare(b.off().Abs(), a.off().Abs()) })
 	worst := all[0]
-	f := finding.Finding{Kind: LiningSum, Cell: m.at(worst.at), Reads: h.write(worst.sum), Suggests: h.write(worst.girth),
-		Text: fmt.Sprintf("the %s widths at station %s add up to %s, %s than the girth %s", l.skin, m.Stations[worst.at].Name, h.write(worst.sum), h.offBy(worst), l.where())}
+	f := finding.Finding{Kind: LiningSum, Cell: h.cellNear(m, at, worst.at)}
+	as := " as drawn"
+	if slices.Contains(at, worst.at) {
+		as, f.Reads, f.Suggests = "", h.write(worst.sum), h.write(worst.girth)
+	}
+	f.Text = fmt.Sprintf("the %s widths%s at station %s add up to %s, %s than the girth %s", l.skin, as, h.o.Stations[worst.at].Name, h.write(worst.sum), h.offBy(worst), l.where())
+	if as != "" {
+		f.Text += " of " + h.write(worst.girth)
+	}
 	var others []string
 	for _, o := range all[1:] {
-		others = append(others, fmt.Sprintf("at station %s %s", m.Stations[o.at].Name, h.offBy(o)))
-		if c := m.at(o.at); c != f.Cell && !slices.Contains(f.Also, c) {
+		others = append(others, fmt.Sprintf("at station %s %s", h.o.Stations[o.at].Name, h.offBy(o)))
+		if c := h.cellNear(m, at, o.at); c != f.Cell && !slices.Contains(f.Also, c) {
 			f.Also = append(f.Also, c)
 		}
 	}
@@ -208,7 +222,7 @@ func (h *hull) sums(l *lined, m SeamMarks) finding.List {
 
 // sumOff is a station whose widths together are not its girth.
 type sumOff struct {
-	at         int // its place among those marked
+	at         int // of the hull
 	sum, girth measure.Length
 }
 
@@ -235,16 +249,28 @@ func (m SeamMarks) at(i int) source.Cell {
 	return m.Seams[0].Cell
 }
 
-// sum is the widths marked at one station together, those drawn between others
-// among them, and the girth there; not ok where one of them is missing.
-func (h *hull) sum(l *lined, m SeamMarks, i int) (sum, girth measure.Length, ok bool) {
-	k := h.station(m.Stations[i].Name)
-	if k < 0 || l.sections[k] == nil || !m.any(i) {
+// cellNear is the cell of the first strake's mark at the station marked that is nearest
+// to one of the hull.
+func (h *hull) cellNear(m SeamMarks, at []int, k int) source.Cell {
+	if len(at) == 0 {
+		return m.at(-1)
+	}
+	near := slices.MinFunc(at, func(a, b int) int {
+		return cmp.Compare(math.Abs(h.x[a]-h.x[k]), math.Abs(h.x[b]-h.x[k]))
+	})
+	return m.at(m.place(h.o.Stations[near].Name))
+}
+
+// sum is the widths at one station together, those marked and those drawn, and the
+// girth there; not ok where one of them is missing.
+func (h *hull) sum(l *lined, m SeamMarks, k int) (sum, girth measure.Length, ok bool) {
+	if l.sections[k] == nil {
 		return 0, 0, false
 	}
+	i := m.place(h.o.Stations[k].Name)
 	for j, s := range m.Seams {
 		switch w := l.marked[j][k]; {
-		case i < len(s.Values) && s.Values[i].OK():
+		case i >= 0 && i < len(s.Values) && s.Values[i].OK():
 			sum += s.Values[i].Value
 		case math.IsNaN(w):
 			return 0, 0, false

@@ -37,7 +37,7 @@ func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, fin
 	found := h.gaps()
 	n := h.newNet()
 	on := h.skinned(n, h.depths(strakes))
-	s.Moulds, s.Board = h.moulds(n, on), h.board()
+	s.Moulds, s.Board = h.moulds(n, on), h.board(n)
 	found = append(found, h.unskinned(on)...)
 	linings, f := h.linings(strakes, marks, on)
 	s.Linings = linings

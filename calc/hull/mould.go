@@ -21,8 +21,9 @@ type Mould struct {
 // MouldFace is which face of a mould stands on the station line.
 type MouldFace uint8
 
-// The faces. Standing is the fore face forward of midships and the after face
-// abaft it, so that the moulds lie towards midships and their bevels stand.
+// The faces. Standing is the fore face where the hull widens going aft and the after
+// face where it narrows, so that the moulds lie towards midships and their bevels
+// stand.
 const (
 	FaceStanding MouldFace = iota
 	FaceFore
@@ -33,12 +34,30 @@ const (
 func (f MouldFace) String() string { return [...]string{"standing", "fore", "after"}[f] }
 
 // fore says whether the fore face stands on a station's line.
-func (f MouldFace) fore(station, midships int) bool {
-	return f == FaceFore || f == FaceStanding && station <= midships
+func (f MouldFace) fore(station, widens int) bool {
+	return f == FaceFore || f == FaceStanding && station <= widens
 }
 
-// midships is the station at which the hull is widest.
-func (h *hull) midships() int {
+// widens is the last station at which the hull widens going aft, -1 where none: the
+// one at which it is widest or, where it narrows from there on as at a hull's fore
+// end, the one before.
+func (h *hull) widens(n *net) int {
+	widest := h.widest()
+	if n == nil {
+		return widest
+	}
+	lean := 0.0
+	for _, k := range n.knots[widest] {
+		lean += k.square.dot(h.facing(widest))
+	}
+	if lean > 1e-3*float64(len(n.knots[widest])) {
+		return widest - 1
+	}
+	return widest
+}
+
+// widest is the station at which the hull is widest.
+func (h *hull) widest() int {
 	best, wide := 0, 0.0
 	for k, s := range h.sections {
 		for _, p := range s.points {
@@ -54,7 +73,7 @@ func (h *hull) midships() int {
 // waterlines, heights at the buttocks, the deck at its own height, the rabbet and
 // chines where the curves end and turn.
 func (h *hull) moulds(n *net, s skinned) []Mould {
-	midships := h.midships()
+	widens := h.widens(n)
 	var all []Mould
 	for surface := OutsidePlanking; surface <= InsidePlanking; surface++ {
 		if s.sections[surface] == nil {
@@ -62,7 +81,7 @@ func (h *hull) moulds(n *net, s skinned) []Mould {
 		}
 		for k, c := range s.sections[surface] {
 			if surface == InsidePlanking && h.r.MouldSquare {
-				c = h.squared(n, s, k, midships)
+				c = h.squared(n, s, k, widens)
 			}
 			if c != nil {
 				all = append(all, h.lift(c, k, surface)...)
@@ -74,12 +93,12 @@ func (h *hull) moulds(n *net, s skinned) []Mould {
 
 // squared is a mould's outline where its edge is left square: laid in so far
 // that the face away from the station line clears the planking.
-func (h *hull) squared(n *net, s skinned, k, midships int) *curve {
+func (h *hull) squared(n *net, s skinned, k, widens int) *curve {
 	if n == nil || h.sections[k].line == nil {
 		return s.sections[InsidePlanking][k]
 	}
 	thick := h.r.MouldThickness.Inches()
-	if !h.r.MouldFace.fore(k, midships) {
+	if !h.r.MouldFace.fore(k, widens) {
 		thick = -thick
 	}
 	c, out := h.parallel(n, k, s.in[InsidePlanking], thick)

@@ -27,7 +27,7 @@ func TestWigleyBevels(t *testing.T) {
 		h := draw(wigley(c.unit, c.step), DefaultRules())
 		worst, sum, count := 0.0, 0.0, 0
 		worstLevel := 0.0
-		for _, b := range h.board() {
+		for _, b := range h.board(h.newNet()) {
 			if b.Role != Waterline && b.Role != Deck {
 				continue
 			}
@@ -138,7 +138,7 @@ func TestParallelPlane(t *testing.T) {
 // the planking's inside, whichever face stands there. With square ones a mould
 // that reaches aft of its line, fore face on it, is so much smaller as the cone falls
 // in over its thickness; one that reaches forward is not. The cone is widest at
-// station 0: the standing face is the after one at all that follow.
+// station 0 and narrows from there: the standing face is the after one at all.
 func TestMouldFaces(t *testing.T) {
 	o := roundOffsets(func(x float64) float64 { return 36 - x/10 })
 	list := []Strake{{Name: "1-8", Skin: Planks, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
@@ -162,20 +162,17 @@ func TestMouldFaces(t *testing.T) {
 		s, _ := Work(o, list, r)
 		count := 0
 		for _, m := range s.Moulds {
-			if m.Surface != InsidePlanking || m.Role != Waterline || m.Place == 0 {
+			if m.Surface != InsidePlanking || m.Role != Waterline {
 				continue
 			}
 			radius, below := 36-1.2*float64(m.Place)-math.Hypot(1, 0.1)-c.proud, 36-m.At.Inches()
 			near(t, fmt.Sprintf("%v square %v, %s at station %s", c.face, c.square, m.Line, m.Station), m.Offset.Inches(), math.Sqrt(radius*radius-below*below), 1./64)
 			count++
 		}
-		if count != 60 {
+		if count != 66 {
 			t.Fatalf("%d figures", count)
 		}
 		for _, b := range s.Board {
-			if b.Place == 0 {
-				continue
-			}
 			if (b.Face == "fore") != c.fore || b.Word() != c.stands {
 				t.Errorf("%v: %s at station %s has its %s face on the line and stands %s", c.face, b.Line, b.Station, b.Face, b.Word())
 			}

@@ -31,12 +31,12 @@ func (b BoardBevel) Word() string {
 }
 
 // board is the bevels at every line of the table, plus where they stand.
-func (h *hull) board() []BoardBevel {
+func (h *hull) board(n *net) []BoardBevel {
 	if !h.placed {
 		return nil
 	}
 	profile, deck := h.profile(), h.deck()
-	midships := h.midships()
+	widens := h.widens(n)
 	var all []BoardBevel
 	for i, p := range h.pairs {
 		l := h.long(i, profile, deck)
@@ -48,7 +48,7 @@ func (h *hull) board() []BoardBevel {
 				continue
 			}
 			for _, up := range h.sections[k].upward(l.line.p[j], h.step) {
-				b := h.boardBevel(outward(up.way, l.line.out[j]), k, midships)
+				b := h.boardBevel(outward(up.way, l.line.out[j]), k, widens)
 				b.Line, b.Role = p.name+up.side, p.role
 				all = append(all, b)
 			}
@@ -59,11 +59,11 @@ func (h *hull) board() []BoardBevel {
 
 // boardBevel is the bevels of a mould's edge where the surface is square to a
 // direction.
-func (h *hull) boardBevel(square point, k, midships int) BoardBevel {
+func (h *hull) boardBevel(square point, k, widens int) BoardBevel {
 	b := BoardBevel{Station: h.o.Stations[k].Name, Place: k, Face: "after",
 		Square: measure.Radians(math.Asin(max(-1, min(1, square.dot(h.facing(k)))))),
 		Level:  measure.Radians(math.Atan2(square.x, math.Abs(square.y)))}
-	if h.r.MouldFace.fore(k, midships) {
+	if h.r.MouldFace.fore(k, widens) {
 		b.Face, b.Square, b.Level = "fore", -b.Square, -b.Level
 	}
 	return b

@@ -53,7 +53,7 @@ func TestTransom(t *testing.T) {
 		}
 		side, bottom := point{0, 1, -0.2}.unit(), point{0, -0.25, 1}.unit()
 		h := draw(o, r)
-		for _, b := range h.board() {
+		for _, b := range h.board(h.newNet()) {
 			if b.Place == 8 && b.Role == Waterline { // of the transom's after face
 				near(t, "square bevel", float64(b.Square), math.Asin(0.2*math.Sin(rake.Radians())/math.Hypot(1, 0.2))*180/math.Pi, 1e-6)
 			}

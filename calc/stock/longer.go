@@ -20,6 +20,7 @@ type Stay struct {
 	Row   int // of the rack
 	Board Board
 	Count int
+	Would bool // serve for a piece that is cut from a mill's board
 }
 
 // Name is what the rack calls the boards.
@@ -97,14 +98,35 @@ func (a *answer) longer(p part) {
 }
 
 // stays is the counted boards that are not cut, in the order of the rack.
-func (a *answer) stays() {
+func (a *answer) stays(r Rules) {
 	used := make([]int, len(a.rack))
 	for _, c := range a.plan.Cuts {
 		used[c.Row]++
 	}
 	for i, b := range a.rack {
 		if n := b.Count.Value - used[i]; !b.Free() && n > 0 && b.whole() {
-			a.plan.Stay = append(a.plan.Stay, Stay{Row: i, Board: b, Count: n})
+			a.plan.Stay = append(a.plan.Stay, Stay{Row: i, Board: b, Count: n, Would: a.would(b, r)})
 		}
 	}
+}
+
+// would says that a board would serve for some piece that is cut from a mill's.
+func (a *answer) would(b Board, r Rules) bool {
+	longest := int64(0)
+	for _, s := range b.sound(r) {
+		longest = max(longest, s.to-s.from)
+	}
+	k := 0
+	for i := range a.runs {
+		n := a.shop.needs[a.shop.of[i]]
+		serves := n.suits(b) && n.lanes(b, r) > 0
+		for range a.runs[i].Pieces {
+			p := &a.plan.Pieces[k]
+			k++
+			if serves && p.Board >= 0 && a.rack[a.plan.Cuts[p.Board].Row].Free() && int64(p.Length) <= longest {
+				return true
+			}
+		}
+	}
+	return false
 }

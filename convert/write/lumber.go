@@ -26,6 +26,28 @@ func stays(all []stock.Stay) (boards int, which string) {
 	return boards, strings.Join(named, ", ")
 }
 
+// passedOver says why boards that would serve stay where mill boards are bought, and
+// what a yard that owns them does; "" where there are none.
+func passedOver(all []stock.Stay, priced bool) string {
+	var would []stock.Stay
+	for _, s := range all {
+		if s.Would {
+			would = append(would, s)
+		}
+	}
+	if len(would) == 0 {
+		return ""
+	}
+	which := "all"
+	if len(would) < len(all) {
+		_, which = stays(would)
+	}
+	if !priced {
+		return fmt.Sprintf("; %s would serve for pieces cut from mill boards: without prices the rack's board feet count as the mill's do, so price boards that are paid for at 0 and the others as they cost", which)
+	}
+	return fmt.Sprintf("; %s would serve for pieces cut from mill boards, and stay because they count at their price as the mill's do: price boards that are paid for at 0", which)
+}
+
 // boardMeasure is how much lumber is cut, in words.
 func boardMeasure(in Input) string {
 	feet := fmt.Sprintf("%.0f board feet", float64(in.Result.Plan.Summary.BoardFeet))

@@ -60,7 +60,7 @@ func Lines(in Input) [][2]string {
 			add("A longer length", "%s", longer(in, l))
 		}
 		if n, which := stays(in.Result.Plan.Stay); n > 0 {
-			add("Stay on the rack", "%d boards: %s", n, which)
+			add("Stay on the rack", "%d boards: %s%s", n, which, passedOver(in.Result.Plan.Stay, s.Priced))
 		}
 	}
 	if n := len(in.Result.Bevels); n > 0 {

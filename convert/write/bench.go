@@ -10,7 +10,7 @@ import (
 )
 
 // bench is how a plank lies on the saw's bench: the end its marks are called out
-// from on each side, the hand the blade leans to, and what to mind.
+// from on each side, and the hand the blade leans to.
 func bench(s bevel.Schedule, r bevel.Rules) string {
 	from := readFrom(s, r)
 	if s.Side == hull.BothSides {
@@ -18,8 +18,11 @@ func bench(s bevel.Schedule, r bevel.Rules) string {
 		starboard.Side, port.Side = hull.Starboard, hull.Port
 		from = fmt.Sprintf("%s to starboard, %s to port", readFrom(starboard, r), readFrom(port, r))
 	}
-	return fmt.Sprintf("Saw from %s; + leans the blade %s the plank, - %s it. Guard on, hold-downs set, hands clear; try each tilt on waste.", from, r.Lean(1), r.Lean(-1))
+	return fmt.Sprintf("Saw from %s; + leans the blade %s the plank, - %s it.", from, r.Lean(1), r.Lean(-1))
 }
+
+// mind is what to mind at the saw, on every card.
+const mind = "Guard on, hold-downs set, hands clear; try each tilt on waste."
 
 // readFrom is the end a card is called out from. Its marks stand from the fore end aft:
 // from the other end it is read upward, and each change then goes the other way.

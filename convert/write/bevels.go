@@ -81,6 +81,7 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		said("Both edges are sawn: width and batten are from the corner of the other edge on the inside face.")
 	}
 	said(bench(s, r))
+	said(mind)
 	if on := battenOf(in, s); on != "" {
 		said(on)
 	}

@@ -38,6 +38,21 @@ func TestSharedBetween(t *testing.T) {
 		}
 		return all
 	}
+	// As girths from the sheer they are as fair.
+	girths := SeamMarks{Skin: Planks, Kind: MarkFromSheer}
+	for j := range 5 {
+		one := SeamMark{Strake: fmt.Sprint(j + 1)}
+		for _, k := range []int{2, 6, 10, 14, 18} {
+			if one.Values = append(one.Values, source.Is(whole.Linings[0].Seams[j+1].Points[k].Girth)); j == 0 {
+				girths.Stations = append(girths.Stations, Station{Name: o.Stations[k].Name})
+			}
+		}
+		girths.Seams = append(girths.Seams, one)
+	}
+	_, found := Work(o, []Strake{{Name: "1-6", Skin: Planks, Count: source.Is(6)}}, DefaultRules(), girths)
+	if humps := said(found, SeamHollow); len(humps) > 0 {
+		t.Errorf("equal shares as girths: %q", humps)
+	}
 	s, found := Work(o, widths([]int{2, 6, 10, 14, 18}, 6, func(j, k int) measure.Length { return whole.Linings[0].Strakes[j].Widths[k] }), DefaultRules())
 	if sums := said(found, LiningSum); len(sums) > 0 {
 		t.Errorf("equal shares: %q", sums)

@@ -63,7 +63,7 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 		if odd := h.oddWidth(m, j, middles); len(odd) > 0 {
 			found = append(found, odd...)
 		} else {
-			found = append(found, h.humps(m, s)...)
+			found = append(found, h.humps(l, m, s)...)
 		}
 		if m.Kind != MarkWidths {
 			found = append(found, h.beyondGirth(l, m, s)...)
@@ -111,9 +111,11 @@ func increasing(x []float64) bool {
 }
 
 // humps finds the mark at which a seam has a hollow or a hump: the one farthest off
-// the curve of its neighbours, and farther than the yard allows.
-func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
-	row := fair.Row{}
+// the curve of its neighbours, and farther than the yard allows. Between stations
+// far apart the girth itself bends more than a curve through a few marks does: a
+// hump shows in the parts of the girth too.
+func (h *hull) humps(l *lined, m SeamMarks, s SeamMark) finding.List {
+	row, most := fair.Row{}, 0.0
 	var at []int
 	for i, st := range m.Stations {
 		if k := h.station(st.Name); k >= 0 && i < len(s.Values) && s.Values[i].OK() && (len(row.X) == 0 || h.x[k] > row.X[len(row.X)-1]) {
@@ -123,6 +125,18 @@ func (h *hull) humps(m SeamMarks, s SeamMark) finding.List {
 	}
 	worst, off := farthest(row, h.r.SeamWithin)
 	if off == 0 {
+		return nil
+	}
+	parts := fair.Row{X: row.X, Y: slices.Clone(row.Y), Given: row.Given}
+	for _, girth := range l.girth {
+		most = max(most, girth)
+	}
+	for n, i := range at {
+		if girth := l.girth[h.station(m.Stations[i].Name)]; girth > 0 {
+			parts.Y[n] *= most / girth
+		}
+	}
+	if _, off := farthest(parts, h.r.SeamWithin); off == 0 {
 		return nil
 	}
 	v := s.Values[at[worst]]

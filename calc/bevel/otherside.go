@@ -36,8 +36,8 @@ func OtherSide(b Readings, have []Schedule, strakes []hull.Strake, places []hull
 	any := false
 	for i := range b.Seams {
 		s := &b.Seams[i]
-		side, ok := other(s.Side)
-		ok = ok && has(have, s.Skin, s.Strake, s.Side) && !has(have, s.Skin, s.Strake, side)
+		side := s.Side.Other()
+		ok := side != s.Side && has(have, s.Skin, s.Strake, s.Side) && !has(have, s.Skin, s.Strake, side)
 		s.Side = side
 		if _, listed := find(strakes, *s); !ok || !listed {
 			j.readings.Given[i] = make([]bool, len(j.readings.Given[i]))
@@ -60,27 +60,18 @@ func OtherSide(b Readings, have []Schedule, strakes []hull.Strake, places []hull
 func OtherShutters(rows []hull.ShutterRow, strakes []hull.Strake) []hull.ShutterRow {
 	var all []hull.ShutterRow
 	for _, row := range rows {
-		side, ok := other(row.Side)
+		if row.Side == hull.BothSides {
+			continue
+		}
 		measured := slices.ContainsFunc(rows, func(o hull.ShutterRow) bool {
 			return o.Skin == row.Skin && o.Side != row.Side && strings.EqualFold(o.Strake, row.Strake)
 		})
-		row.Side = side
-		if _, listed := find(strakes, Seam{Strake: row.Strake, Skin: row.Skin, Side: side}); ok && listed && !measured {
+		row.Side = row.Side.Other()
+		if _, listed := find(strakes, Seam{Strake: row.Strake, Skin: row.Skin, Side: row.Side}); listed && !measured {
 			all = append(all, row)
 		}
 	}
 	return all
-}
-
-// other is the side across from one; not ok for both.
-func other(s hull.Side) (hull.Side, bool) {
-	switch s {
-	case hull.Starboard:
-		return hull.Port, true
-	case hull.Port:
-		return hull.Starboard, true
-	}
-	return s, false
 }
 
 // checkOneSided says once which planks are sawn on one side by what was lifted on the

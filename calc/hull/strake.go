@@ -22,6 +22,17 @@ const (
 // String is the side's word.
 func (s Side) String() string { return [...]string{"both", "port", "starboard"}[s] }
 
+// Other is the side across; both sides have none and stay both.
+func (s Side) Other() Side {
+	switch s {
+	case Starboard:
+		return Port
+	case Port:
+		return Starboard
+	}
+	return s
+}
+
 // Skin is one of the hull's skins, as the yard calls it.
 type Skin string
 

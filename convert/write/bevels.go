@@ -69,9 +69,9 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	}
 	switch {
 	case s.AsOther && s.Shutter:
-		said(fmt.Sprintf("Sawn as %s, mirrored: the gap was measured there only; measure it here first.", otherSide(s.Side)))
+		said(fmt.Sprintf("Sawn as %s, mirrored: the gap was measured there only; measure it here first.", s.Side.Other()))
 	case s.AsOther:
-		said(fmt.Sprintf("Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", otherSide(s.Side)))
+		said(fmt.Sprintf("Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", s.Side.Other()))
 	case s.Unused:
 		said("Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings.")
 	case s.Computed:
@@ -124,14 +124,6 @@ func noBatten(s bevel.Schedule) string {
 		return "Thickness of the plank is not known: no batten."
 	}
 	return "Thickness and width of the plank are not known: no batten."
-}
-
-// otherSide is the side across.
-func otherSide(s hull.Side) hull.Side {
-	if s == hull.Port {
-		return hull.Starboard
-	}
-	return hull.Port
 }
 
 // markLine is one mark of a card.

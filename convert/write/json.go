@@ -137,7 +137,7 @@ func jsonResult(in Input) object {
 		}
 		edge := object{"strake": s.Strake, "side": s.Side.String(), "edge": s.Edge.String(), "computed": s.Computed, "marks": marks}
 		if s.AsOther {
-			edge["as_side"] = otherSide(s.Side).String()
+			edge["as_side"] = s.Side.Other().String()
 		}
 		list = append(list, edge)
 	}

@@ -100,11 +100,17 @@ func parts(t *testing.T, path string) *archive {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return unpacked(t, data)
+}
+
+// unpacked is the parts of a workbook in memory.
+func unpacked(t *testing.T, data []byte) *archive {
+	t.Helper()
 	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
 	if err != nil {
 		t.Fatal(err)
 	}
-	a, err := unpack(path, z)
+	a, err := unpack("", z)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -115,14 +121,7 @@ func parts(t *testing.T, path string) *archive {
 // the one in view.
 func TestCarriedSheetsAreNotTouched(t *testing.T) {
 	from := builders(t)
-	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
-	if err != nil {
-		t.Fatal(err)
-	}
-	had, err := unpack("", z)
-	if err != nil {
-		t.Fatal(err)
-	}
+	had := unpacked(t, from)
 	has := saved(t, from, nil)
 	for _, part := range []string{"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml", "xl/comments1.xml"} {
 		want := strings.Replace(string(had.parts[part]), ` tabSelected="true"`, "", 1)
@@ -151,14 +150,7 @@ func TestNotesAreNotDoubled(t *testing.T) {
 // taken off such a sheet and put on again, and the book is whole.
 func TestPartsNamedFromTheTop(t *testing.T) {
 	from := builders(t)
-	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
-	if err != nil {
-		t.Fatal(err)
-	}
-	a, err := unpack("", z)
-	if err != nil {
-		t.Fatal(err)
-	}
+	a := unpacked(t, from)
 	rels := relsOf("xl/worksheets/sheet1.xml")
 	fromTop := bytes.ReplaceAll(a.parts[rels], []byte(`Target="../`), []byte(`Target="/xl/`))
 	ours := regexp.MustCompile(`<author>[^<]*</author>`).ReplaceAll(a.parts["xl/comments1.xml"], []byte("<author>"+author+"</author>"))
@@ -191,14 +183,7 @@ func TestPartsNamedFromTheTop(t *testing.T) {
 // keeps its part.
 func TestPartsOfAnyNumberAreKept(t *testing.T) {
 	from := builders(t)
-	z, err := zip.NewReader(bytes.NewReader(from), int64(len(from)))
-	if err != nil {
-		t.Fatal(err)
-	}
-	a, err := unpack("", z)
-	if err != nil {
-		t.Fatal(err)
-	}
+	a := unpacked(t, from)
 	const was, is = "sheet2.xml", "sheet4.xml"
 	for _, name := range a.names {
 		a.parts[name] = bytes.ReplaceAll(a.parts[name], []byte(was), []byte(is))

@@ -32,10 +32,7 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, f...)
 	r.spilePieces()
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
-	if found = append(found, f...); len(j.Offsets) > 0 && j.Offsets[0].Frames {
-		found = atFrames(found)
-	}
-	return r, found
+	return r, append(found, f...)
 }
 
 // lifted checks the bevels lifted and works out what is sawn by them: first on the

@@ -51,25 +51,25 @@ func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
 		if k >= len(b.Stations) {
 			break
 		}
-		station := b.Stations[k].Name
+		station := b.called(k)
 		odd, isOdd := j.odd[i][k]
 		switch {
 		case v.OK() && !given[k] && !b.open(r):
 			found = append(found, finding.Finding{Kind: Mixed, Cell: v.Cell, Reads: v.Text,
-				Text: fmt.Sprintf("%s at station %s reads %q among readings %s", s.name(), station, v.Text, b.Reads(r))})
+				Text: fmt.Sprintf("%s at %s reads %q among readings %s", s.name(), station, v.Text, b.Reads(r))})
 		case v.State == source.Blank && k > first && k < last:
 			found = append(found, finding.Finding{Kind: Gap, Cell: v.Cell, Suggests: "about " + b.written(between[k], r),
-				Text: fmt.Sprintf("%s has no reading at station %s", s.name(), station)})
+				Text: fmt.Sprintf("%s has no reading at %s", s.name(), station)})
 		case given[k] && math.Abs(y[k]) > float64(r.Tilt):
 			f := finding.Finding{Kind: Tilted, Cell: v.Cell, Reads: v.Text,
-				Text: fmt.Sprintf("%s at station %s reads %q, beyond the saw's tilt of %s degrees", s.name(), station, v.Text, r.Tilt.Write())}
+				Text: fmt.Sprintf("%s at %s reads %q, beyond the saw's tilt of %s degrees", s.name(), station, v.Text, r.Tilt.Write())}
 			if isOdd {
 				f.Suggests = b.likely(s, odd, y, given, r)
 			}
 			found = append(found, f)
 		case isOdd:
 			found = append(found, finding.Finding{Kind: Jump, Cell: v.Cell, Reads: v.Text, Suggests: b.likely(s, odd, y, given, r),
-				Text: fmt.Sprintf("%s at station %s reads %q, off the run of its neighbours", s.name(), station, v.Text)})
+				Text: fmt.Sprintf("%s at %s reads %q, off the run of its neighbours", s.name(), station, v.Text)})
 		}
 	}
 	return append(found, repeats(b, s, y, given, j.odd[i])...)

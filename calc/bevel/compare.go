@@ -85,7 +85,7 @@ func withHull(b Readings, j judged, shape *hull.Shape, r Rules) finding.List {
 				continue
 			}
 			found = append(found, finding.Finding{Kind: HullApart, Cell: v.Cell, Reads: v.Text, Suggests: "about " + b.written(c.hull[k], r),
-				Text: fmt.Sprintf("%s at station %s reads %q and the hull as lined off turns %s there", s.name(), b.Stations[k].Name, v.Text, b.hullsOwn(c.hull[k], r))})
+				Text: fmt.Sprintf("%s at %s reads %q and the hull as lined off turns %s there", s.name(), b.called(k), v.Text, b.hullsOwn(c.hull[k], r))})
 		}
 	}
 	if len(shared) > 0 {
@@ -160,7 +160,7 @@ func stationsApart(b Readings, seams []compared, within float64) (found finding.
 			continue
 		}
 		found = append(found, finding.Finding{Kind: HullStation, Cell: st.Cell, Reads: st.Name,
-			Text: fmt.Sprintf("at station %s %d of %d seams were lifted otherwise than the hull turns", st.Name, off, all)})
+			Text: fmt.Sprintf("at %s %d of %d seams were lifted otherwise than the hull turns", b.called(k), off, all)})
 		for _, i := range []int{k - 1, k, k + 1} {
 			if i >= 0 && i < len(let) {
 				let[i] = true

@@ -89,7 +89,7 @@ func read(handed []Readings, skin hull.Skin, strake string, side hull.Side) bool
 // ofHull is one strake's bevels as the hull has them, as a table of its own: of the
 // edge that is sawn, or of both.
 func ofHull(shape *hull.Shape, l hull.Lining, strake string, side hull.Side, r Rules) Readings {
-	b := Readings{Gauge: OffSquare, Resolution: r.Readout}
+	b := Readings{Gauge: OffSquare, Resolution: r.Readout, Places: shape.Places}
 	for _, g := range shape.Stations {
 		b.Stations = append(b.Stations, hull.Station{Name: g.Name, At: source.Is(g.At)})
 	}

@@ -66,24 +66,24 @@ func counts(b Readings, i int, s Seam, j judged) (found finding.List, out bool) 
 	lacks := short(b, i, s, j)
 	switch {
 	case len(s.Readings) > len(b.Stations):
-		text := fmt.Sprintf("%s has %d readings for %d stations", s.name(), len(s.Readings), len(b.Stations))
+		text := fmt.Sprintf("%s has %d readings for %d %ss", s.name(), len(s.Readings), len(b.Stations), b.Places)
 		at, out := shifted(b, i, -1, j)
 		if out {
-			text += fmt.Sprintf(": from station %s on they fit the strakes beside it a station back, as if one was written twice", b.Stations[at].Name)
+			text += fmt.Sprintf(": from %s on they fit the strakes beside it a %s back, as if one was written twice", b.called(at), b.Places)
 		}
 		return finding.List{{Kind: Counted, Cell: s.Readings[len(b.Stations)].Cell, Also: []source.Cell{s.Cell}, Text: text}}, out
 	case first > last || first == 0 && last == len(b.Stations)-1:
 		return nil, false
 	case lacks >= 0:
-		text := fmt.Sprintf("%s has no reading at station %s, where the other strakes have", s.name(), b.Stations[lacks].Name)
+		text := fmt.Sprintf("%s has no reading at %s, where the other strakes have", s.name(), b.called(lacks))
 		at, out := shifted(b, i, 1, j)
 		if out {
-			text += fmt.Sprintf(": from station %s on its readings fit theirs a station on, as if one was skipped", b.Stations[at].Name)
+			text += fmt.Sprintf(": from %s on its readings fit theirs a %s on, as if one was skipped", b.called(at), b.Places)
 		}
 		return finding.List{{Kind: Counted, Cell: s.Readings[lacks].Cell, Also: []source.Cell{s.Cell}, Text: text}}, out
 	}
 	return finding.List{{Kind: HoodEnd, Cell: s.Cell,
-		Text: fmt.Sprintf("%s is read from station %s to station %s only", s.name(), b.Stations[first].Name, b.Stations[last].Name)}}, false
+		Text: fmt.Sprintf("%s is read from %s to %s only", s.name(), b.called(first), b.called(last))}}, false
 }
 
 // short is an end station left blank at which most other seams are read; -1 for

@@ -50,8 +50,8 @@ func (f *far) found() finding.List {
 	i, k := f.worst[0], f.worst[1]
 	s, v := f.table.Seams[i], f.table.Seams[i].Readings[k]
 	one := finding.Finding{Kind: HullGross, Cell: v.Cell, Reads: v.Text,
-		Text: fmt.Sprintf("%s at station %s reads %q and the hull as lined off turns %s there, %s degrees off, the worst of %d beyond %s: the reading, its sign, the edge or plane it was lifted by, or the offsets",
-			s.name(), f.table.Stations[k].Name, v.Text, f.table.hullsOwn(f.of[i].hull[k], f.rules),
+		Text: fmt.Sprintf("%s at %s reads %q and the hull as lined off turns %s there, %s degrees off, the worst of %d beyond %s: the reading, its sign, the edge or plane it was lifted by, or the offsets",
+			s.name(), f.table.called(k), v.Text, f.table.hullsOwn(f.of[i].hull[k], f.rules),
 			f.off(i, k).Write(), len(f.cells), measure.Angle(f.beyond).Write())}
 	for _, c := range f.cells {
 		if c != v.Cell {

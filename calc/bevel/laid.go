@@ -32,10 +32,10 @@ func checkAlong(all []Schedule, shape *hull.Shape) finding.List {
 		f := at(AlongOpen, bySpacing)
 		why := "no hull is drawn to take them from"
 		if shape != nil && len(shape.Linings) > 0 {
-			why = "the hull as drawn has no such edge through their stations"
+			why = fmt.Sprintf("the hull as drawn has no such edge through their %ss", bySpacing[0].Places)
 		}
 		// 1/cos 10 - 1 = 1.54 in 100: plain geometry.
-		f.Text = fmt.Sprintf("no distances along the edge are given for %s and %s: marks are laid out by the station spacing, and fall 1.5 short in 100 on a plank at 10 degrees to the middle line", planks(bySpacing), why)
+		f.Text = fmt.Sprintf("no distances along the edge are given for %s and %s: marks are laid out by the %s spacing, and fall 1.5 short in 100 on a plank at 10 degrees to the middle line", planks(bySpacing), why, bySpacing[0].Places)
 		found = append(found, f)
 	}
 	if len(past) > 0 {
@@ -45,8 +45,8 @@ func checkAlong(all []Schedule, shape *hull.Shape) finding.List {
 		if worst.PastOff >= shape.Form.Finest() {
 			may = shape.Form.Say(worst.PastOff)
 		}
-		f.Text = fmt.Sprintf("station %s lies past the seam as drawn of %s: from the seam's end the marks go by the station spacing, and may be out by %s",
-			strings.Join(worst.Past, ", "), planks(past), may)
+		f.Text = fmt.Sprintf("%s lies past the seam as drawn of %s: from the seam's end the marks go by the %s spacing, and may be out by %s",
+			worst.Places.Named(strings.Join(worst.Past, ", ")), planks(past), worst.Places, may)
 		found = append(found, f)
 	}
 	return found
@@ -81,7 +81,7 @@ func checkTrials(all []Schedule, r Rules) finding.List {
 	f.Reads = trialCuts{&r.Trials}.String()
 	where := "near " + worst.near(steepest)
 	if steepest.Station != "" {
-		where = "at station " + steepest.Station
+		where = "at " + worst.Places.Named(steepest.Station)
 	}
 	f.Text = fmt.Sprintf("%d marks of %s lie beyond the trial cuts, %s %s the farthest at %s degrees: the scale is taken to go on as between the last two",
 		marks, planks(untried), worst.name(), where, steepest.sawn(r).Round(0.01).Write())
@@ -96,7 +96,7 @@ func (s Schedule) near(m Mark) string {
 			name = o.Station
 		}
 	}
-	return "station " + name
+	return s.Places.Named(name)
 }
 
 // name is a schedule's plank and edge as findings name them.

@@ -120,7 +120,7 @@ func (b Readings) likely(s Seam, o fair.Odd, y []float64, given []bool, r Rules)
 	}
 	for _, k := range []int{o.At - 1, o.At + 1} {
 		if k >= 0 && k < len(y) && given[k] && math.Abs(y[k]-v) > tolerance && b.swapped(y, given, o.At, k) {
-			add(y[k], "changed places with station "+b.Stations[k].Name)
+			add(y[k], "changed places with "+b.called(k))
 		}
 	}
 	return strings.Join(append(all, "about "+b.written(o.Faired, r)), "; ")

@@ -44,7 +44,7 @@ func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, 
 		cos[k] = min(1, float64(spacing[aft]-spacing[fore])/float64(at[aft]-at[fore]))
 		if !known || cos[k] <= 0 {
 			return finding.List{{Kind: Plane, Cell: s.Cell,
-				Text: fmt.Sprintf("%s was lifted in the station plane and its angle there is not known: the bevels are used as read", s.name())}}
+				Text: fmt.Sprintf("%s was lifted in the %s plane and its angle there is not known: the bevels are used as read", s.name(), b.Places)}}
 		}
 	}
 	for k := first; k <= last; k++ {

@@ -52,6 +52,7 @@ type Seam struct {
 // Readings is one table of bevels.
 type Readings struct {
 	Stations     []hull.Station
+	Places       hull.Places // what they are called
 	Seams        []Seam
 	Gauge        Gauge
 	InStation    bool          // lifted in the station plane instead of square to the edge
@@ -59,3 +60,6 @@ type Readings struct {
 	AlongSurface hull.Surface
 	Cell         source.Cell
 }
+
+// called is one of the table's stations in words: "station 4".
+func (b Readings) called(k int) string { return b.Places.Named(b.Stations[k].Name) }

@@ -20,7 +20,7 @@ func repeats(b Readings, s Seam, y []float64, given []bool, odd map[int]fair.Odd
 			math.Abs(y[k+1]-y[k-2])/3 >= 2*float64(b.Resolution) {
 			v := s.Readings[k]
 			found = append(found, finding.Finding{Kind: Repeated, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{s.Readings[k-1].Cell},
-				Text: fmt.Sprintf("%s reads %q at both station %s and station %s", s.name(), v.Text, b.Stations[k-1].Name, b.Stations[k].Name)})
+				Text: fmt.Sprintf("%s reads %q at both %s and %s", s.name(), v.Text, b.called(k-1), b.called(k))})
 		}
 	}
 	return found

@@ -38,8 +38,9 @@ type Schedule struct {
 	Skin      hull.Skin
 	Side      hull.Side
 	Edge      Edge
-	From      string // the station the marks are measured from
-	To        string // the last station read
+	Places    hull.Places // what its stations are called
+	From      string      // the station the marks are measured from
+	To        string      // the last station read
 	Thickness measure.Length
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
 	WidthFrom string         // of the marks: "listed", "listed by station" or "lined off"
@@ -121,12 +122,12 @@ func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
 			lacking = append(lacking, s.Name)
 		}
 	}
-	why := "no positions are given of stations " + strings.Join(lacking, ", ")
+	why := fmt.Sprintf("no positions are given of %ss %s", b.Places, strings.Join(lacking, ", "))
 	switch len(lacking) {
 	case 0:
-		why = "the positions of their stations are not in order"
+		why = fmt.Sprintf("the positions of their %ss are not in order", b.Places)
 	case len(b.Stations):
-		why = "the stations have no positions"
+		why = fmt.Sprintf("the %ss have no positions", b.Places)
 	}
 	f := finding.Finding{Kind: Unplaced, Cell: seams[0].Cell, Text: fmt.Sprintf("%s cannot be laid out: %s", seams[0].name(), why)}
 	if n := len(seams); n > 1 {
@@ -139,7 +140,7 @@ func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
 }
 
 func newSchedule(b Readings, s Seam, first, last int, r Rules) Schedule {
-	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s),
+	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s), Places: b.Places,
 		From: b.Stations[first].Name, To: b.Stations[last].Name, Cell: s.Cell}
 }
 

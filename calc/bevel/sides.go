@@ -65,8 +65,8 @@ func sides(b Readings, jumps map[source.Cell]bool, r Rules) finding.List {
 				Text: fmt.Sprintf("%s reads as its starboard side does with the sign changed", port.name())})
 		case n >= 4 && 5*len(apart) > 3*n:
 			found = append(found, finding.Finding{Kind: SidesApart, Cell: port.Cell, Also: []source.Cell{starboard.Cell},
-				Text: fmt.Sprintf("%s and its starboard side differ by more than %s degrees at %d of %d stations, by %s on the average",
-					port.name(), r.SidesWithin.Write(), len(apart), n, measure.Angle(sum/float64(n)).Round(0.01).Write())})
+				Text: fmt.Sprintf("%s and its starboard side differ by more than %s degrees at %d of %d %ss, by %s on the average",
+					port.name(), r.SidesWithin.Write(), len(apart), n, b.Places, measure.Angle(sum/float64(n)).Round(0.01).Write())})
 		default:
 			for _, k := range apart {
 				v, w := port.Readings[k], starboard.Readings[k]
@@ -74,7 +74,7 @@ func sides(b Readings, jumps map[source.Cell]bool, r Rules) finding.List {
 					continue
 				}
 				found = append(found, finding.Finding{Kind: SidesApart, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{w.Cell},
-					Text: fmt.Sprintf("%s reads %q at station %s and its starboard side %q", port.name(), v.Text, b.Stations[k].Name, w.Text)})
+					Text: fmt.Sprintf("%s reads %q at %s and its starboard side %q", port.name(), v.Text, b.called(k), w.Text)})
 			}
 		}
 	}

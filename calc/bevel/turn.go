@@ -31,5 +31,5 @@ func (s Schedule) turns(seam Seam, r Rules) finding.List {
 		most = r.Turn.PerMetre().Round(0.01).Write() + " (" + most + " a foot)"
 	}
 	return finding.List{{Kind: Turned, Cell: seam.Cell,
-		Text: fmt.Sprintf("%s changes by %s near station %s, more than %s", seam.name(), turns, station, most)}}
+		Text: fmt.Sprintf("%s changes by %s near %s, more than %s", seam.name(), turns, s.Places.Named(station), most)}}
 }

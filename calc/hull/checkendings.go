@@ -43,7 +43,7 @@ func (c checked) endings() finding.List {
 			case !low.OK() || !high.OK() || low.Value+margin >= l.At.Value || high.Value-margin <= l.At.Value:
 			default:
 				found = append(found, finding.Finding{Kind: OffsetEnding, Cell: v.Cell, Reads: v.Text, Also: []source.Cell{low.Cell},
-					Text: fmt.Sprintf("%s has no figure at station %s, where the profile (%q) lies below it", l.words(), o.Stations[k].Name, low.Text)})
+					Text: fmt.Sprintf("%s has no figure at %s, where the profile (%q) lies below it", l.words(), o.called(k), low.Text)})
 			}
 		}
 	}

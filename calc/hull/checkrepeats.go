@@ -71,7 +71,7 @@ func (c checked) standstills(run []fair.Spot, at func(fair.Spot) float64) []Doub
 			bad, good = other, one
 		}
 		d := Doubt{Kind: OffsetRepeat, Line: bad.Row, Station: bad.At, Reads: c.o.Lines[bad.Row].Values[bad.At], Or: []fair.Spot{good}}
-		d.Text = fmt.Sprintf("%s at station %s reads %q, the same as %s, between figures far apart", c.o.Lines[bad.Row].words(), c.o.Stations[bad.At].Name, d.Reads.Text, c.named(good, bad))
+		d.Text = fmt.Sprintf("%s at %s reads %q, the same as %s, between figures far apart", c.o.Lines[bad.Row].words(), c.o.called(bad.At), d.Reads.Text, c.named(good, bad))
 		d.Copied = c.copied(bad)
 		if !slices.ContainsFunc(all, func(e Doubt) bool { return e.Line == d.Line && e.Station == d.Station }) {
 			all = append(all, d)

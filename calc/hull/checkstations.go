@@ -19,7 +19,7 @@ func checkStations(o Offsets, r Rules) finding.List {
 	for i, s := range o.Stations {
 		if first, twice := seen[s.Name]; twice && s.Name != "" {
 			found = append(found, finding.Finding{Kind: StationRepeated, Cell: s.Cell, Reads: s.Name,
-				Text: fmt.Sprintf("station %q is named twice", s.Name), Also: []source.Cell{first.Cell}})
+				Text: fmt.Sprintf("%s %q is named twice", o.Places, s.Name), Also: []source.Cell{first.Cell}})
 		} else {
 			seen[s.Name] = s
 		}
@@ -27,7 +27,7 @@ func checkStations(o Offsets, r Rules) finding.List {
 			placed++
 			if last.OK() && s.At.Value <= last.Value {
 				found = append(found, finding.Finding{Kind: StationOrder, Cell: s.At.Cell, Reads: s.At.Text,
-					Text: fmt.Sprintf("station %s lies no farther aft than the station before it", s.Name)})
+					Text: fmt.Sprintf("%s lies no farther aft than the %s before it", o.Places.Named(s.Name), o.Places)})
 			}
 			last = s.At
 		}
@@ -37,10 +37,10 @@ func checkStations(o Offsets, r Rules) finding.List {
 	case r.StationSpacing > 0:
 	case placed == 0:
 		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
-			Text: "the stations have no positions: the checks take them as evenly spaced by their names, and no length or bevel is worked out"})
+			Text: fmt.Sprintf("the %ss have no positions: the checks take them as evenly spaced by their names, and no length or bevel is worked out", o.Places)})
 	case placed < len(o.Stations):
 		found = append(found, finding.Finding{Kind: StationUnplaced, Cell: o.Cell,
-			Text: "some stations have no position: the checks take the stations as evenly spaced by their names"})
+			Text: fmt.Sprintf("some %ss have no position: the checks take the %ss as evenly spaced by their names", o.Places, o.Places)})
 	}
 	return found
 }
@@ -61,17 +61,17 @@ func checkRun(o Offsets, i int, step float64) finding.List {
 			return nil
 		}
 		return finding.List{{Kind: StationOrder, Cell: o.Stations[i].Cell, Reads: o.Stations[i].Name,
-			Text: fmt.Sprintf("station %s comes after station %s", o.Stations[i].Name, o.Stations[i-1].Name)}}
+			Text: fmt.Sprintf("%s comes after %s", o.called(i), o.called(i-1))}}
 	case b-a <= 1 || b-a > 4 || repeatedName(o, i-1) || repeatedName(o, i):
 		return nil
 	}
 	first, last := strconv.Itoa(int(a)+1), strconv.Itoa(int(b+0.999)-1)
-	which := "station " + first
+	which := o.Places.Named(first)
 	if last != first {
-		which = fmt.Sprintf("stations %s to %s", first, last)
+		which = fmt.Sprintf("%ss %s to %s", o.Places, first, last)
 	}
 	return finding.List{{Kind: StationMissing, Cell: o.Stations[i].Cell, Reads: o.Stations[i].Name,
-		Text: fmt.Sprintf("%s is missing between station %s and station %s", which, o.Stations[i-1].Name, o.Stations[i].Name)}}
+		Text: fmt.Sprintf("%s is missing between %s and %s", which, o.called(i-1), o.called(i))}}
 }
 
 // repeatedName says that station i has the name of another: one of the two was

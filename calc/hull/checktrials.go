@@ -50,7 +50,7 @@ func (w whole) swaps(k int) []whole {
 			v[a], v[b] = v[b], v[a]
 		}
 		t.found = finding.Finding{Kind: StationSwapped, Cell: w.o.Stations[a].Cell, Also: []source.Cell{w.o.Stations[b].Cell},
-			Text: fmt.Sprintf("the lines are fair if the figures of station %s and station %s change places", w.o.Stations[a].Name, w.o.Stations[b].Name)}
+			Text: fmt.Sprintf("the lines are fair if the figures of %s and %s change places", w.o.called(a), w.o.called(b))}
 		all = append(all, t)
 	}
 	return all
@@ -99,7 +99,7 @@ func (w whole) slip(k, from, to, step int) whole {
 		t.o.Lines[i].Values[k] = v
 	}
 	t.found = finding.Finding{Kind: StationSlipped, Cell: w.o.Stations[k].Cell, Also: []source.Cell{w.o.Lines[from].Values[k].Cell, w.o.Lines[to-1].Values[k].Cell},
-		Text: fmt.Sprintf("the figures of station %s seem to have slipped %s a row, from %s to %s", w.o.Stations[k].Name, word, w.o.Lines[from].words(), w.o.Lines[to-1].words())}
+		Text: fmt.Sprintf("the figures of %s seem to have slipped %s a row, from %s to %s", w.o.called(k), word, w.o.Lines[from].words(), w.o.Lines[to-1].words())}
 	return t
 }
 
@@ -118,8 +118,8 @@ func (w whole) moves(k int, rows []fair.Row) []whole {
 	t := whole{o: w.o.copied(), x: slices.Clone(w.x), lines: w.lines, stations: []int{k}}
 	t.x[k] = middleOf(places, steeps)
 	t.found = finding.Finding{Kind: StationOff, Cell: w.o.Stations[k].Cell, Reads: w.o.Stations[k].At.Text,
-		Text: fmt.Sprintf("the lines are fair if station %s lies about %.0f per cent of the way from station %s to station %s, or else all of them have a knuckle there", w.o.Stations[k].Name,
-			100*(t.x[k]-w.x[k-1])/(w.x[k+1]-w.x[k-1]), w.o.Stations[k-1].Name, w.o.Stations[k+1].Name)}
+		Text: fmt.Sprintf("the lines are fair if %s lies about %.0f per cent of the way from %s to %s, or else all of them have a knuckle there", w.o.called(k),
+			100*(t.x[k]-w.x[k-1])/(w.x[k+1]-w.x[k-1]), w.o.called(k-1), w.o.called(k+1))}
 	if at := w.o.Stations[k].At; at.OK() {
 		t.found.Cell = at.Cell
 		t.o.Stations[k].At.Value = measure.Inches(t.x[k]).Round(measure.Inch / 2)

@@ -132,7 +132,7 @@ func hollows(row fair.Row, spot func(int) fair.Spot) []hollow {
 // fill it.
 func (c checked) valley(bad fair.Spot, h hollow) Doubt {
 	d := Doubt{Kind: OffsetValley, Line: bad.Row, Station: bad.At, Reads: c.o.Lines[bad.Row].Values[bad.At]}
-	reads := fmt.Sprintf("%s at station %s reads %q", c.o.Lines[bad.Row].words(), c.o.Stations[bad.At].Name, d.Reads.Text)
+	reads := fmt.Sprintf("%s at %s reads %q", c.o.Lines[bad.Row].words(), c.o.called(bad.At), d.Reads.Text)
 	lo, hi := c.value(h.left), c.value(h.right)
 	if bad == h.low {
 		d.Text = fmt.Sprintf("%s, below both %s and %s", reads, c.named(h.left, bad), c.named(h.right, bad))
@@ -147,7 +147,7 @@ func (c checked) valley(bad fair.Spot, h hollow) Doubt {
 // named is a value as it is told of beside another: by its station on the same
 // line, by its line on the same section.
 func (c checked) named(s, beside fair.Spot) string {
-	name := "station " + c.o.Stations[s.At].Name
+	name := c.o.called(s.At)
 	if s.Row != beside.Row {
 		name = c.o.Lines[s.Row].Name
 	}

@@ -170,7 +170,7 @@ func (o Offsets) put(line, station int, d decided, why string) (Decided, finding
 	v.Value, v.State, v.Text = d.reading.Value, source.Given, d.reading.Text
 	done := Decided{was.Cell, o.Lines[line].words(), o.Stations[station].Name, was.Text, v.Text, why}
 	return done, finding.Finding{Kind: OffsetDecided, Cell: was.Cell, Reads: was.Text, Suggests: v.Text, Decision: v.Text,
-		Text: fmt.Sprintf("%s at station %s is taken as %q (%s)", done.Line, done.Station, done.Now, why)}
+		Text: fmt.Sprintf("%s at %s is taken as %q (%s)", done.Line, o.called(station), done.Now, why)}
 }
 
 // decision is what a figure becomes by a decision, and why. Where the decision

@@ -55,14 +55,14 @@ func (d Doubt) Neighbours(o Offsets) (before, after source.Reading[measure.Lengt
 // Finding is the doubt as a finding, in the table's own words.
 func (d Doubt) Finding(o Offsets) finding.Finding {
 	f := finding.Finding{Kind: d.Kind, Cell: d.Reads.Cell, Reads: d.Reads.Text, Suggests: d.suggests(o)}
-	reads := fmt.Sprintf("%s at station %s reads %q", o.Lines[d.Line].words(), o.Stations[d.Station].Name, d.Reads.Text)
+	reads := fmt.Sprintf("%s at %s reads %q", o.Lines[d.Line].words(), o.called(d.Station), d.Reads.Text)
 	switch {
 	case d.Text != "":
 		f.Text = d.Text
 	case d.Kind == OffsetNegative:
 		f.Text = reads + ", less than nothing"
 	case d.Kind == OffsetZero:
-		f.Text = reads + " between stations that have width"
+		f.Text = reads + " between " + o.Places.String() + "s that have width"
 	default:
 		f.Text = reads
 		if d.HasFaired {
@@ -72,7 +72,7 @@ func (d Doubt) Finding(o Offsets) finding.Finding {
 	if len(d.Or) > 0 {
 		var names []string
 		for _, s := range d.Or {
-			name := "the figure at station " + o.Stations[s.At].Name
+			name := "the figure at " + o.called(s.At)
 			if s.Row != d.Line {
 				name = o.Lines[s.Row].words() + " there"
 			}

@@ -134,7 +134,7 @@ func (c checked) unfair() finding.List {
 			continue
 		}
 		found = append(found, finding.Finding{Kind: OffsetUnfair, Cell: l.Values[g.From].Cell, Also: []source.Cell{l.Values[g.To].Cell},
-			Text: fmt.Sprintf("%s is not fair, or has a corner, between station %s and station %s", l.words(), c.o.Stations[g.From].Name, c.o.Stations[g.To].Name)})
+			Text: fmt.Sprintf("%s is not fair, or has a corner, between %s and %s", l.words(), c.o.called(g.From), c.o.called(g.To))})
 	}
 	return found
 }

@@ -21,7 +21,7 @@ func checkGaps(o Offsets, r Rules) finding.List {
 		}
 		if onBase != nil {
 			found = append(found, finding.Finding{Kind: OffsetOnBase, Cell: onBase[0].Cell, Also: cells(onBase[1:]),
-				Text: fmt.Sprintf("%s is left blank at %d stations where the line lies on the base", l.words(), len(onBase))})
+				Text: fmt.Sprintf("%s is left blank at %d %ss where the line lies on the base", l.words(), len(onBase), o.Places)})
 		}
 	}
 	empty := make([]bool, len(o.Stations))
@@ -34,9 +34,9 @@ func checkGaps(o Offsets, r Rules) finding.List {
 		}
 		if at[k] >= 3 && at[k] > 2*given {
 			empty[k] = true
-			text := fmt.Sprintf("station %s has no offsets and gets no mould", s.Name)
+			text := fmt.Sprintf("%s has no offsets and gets no mould", o.called(k))
 			if given > 0 {
-				text = fmt.Sprintf("station %s has only %d of %d offsets", s.Name, given, given+at[k])
+				text = fmt.Sprintf("%s has only %d of %d offsets", o.called(k), given, given+at[k])
 			}
 			found = append(found, finding.Finding{Kind: StationBlank, Cell: s.Cell, Text: text})
 		}
@@ -53,7 +53,7 @@ func checkGaps(o Offsets, r Rules) finding.List {
 
 func gap(o Offsets, i, k int, l Line) finding.Finding {
 	f := finding.Finding{Kind: OffsetGap, Cell: l.Values[k].Cell,
-		Text: fmt.Sprintf("%s has no figure at station %s", l.words(), o.Stations[k].Name)}
+		Text: fmt.Sprintf("%s has no figure at %s", l.words(), o.called(k))}
 	if v, ok := o.fill(i, k); ok {
 		f.Suggests = "about " + o.Form.Write(v)
 	}

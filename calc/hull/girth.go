@@ -30,7 +30,7 @@ func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, fin
 	h := draw(full, r)
 	if h == nil {
 		return nil, finding.List{{Kind: HullUnworked, Cell: o.Cell,
-			Text: "no station has the two lines a section needs: sections, girths and lengths are not worked out",
+			Text: fmt.Sprintf("no %s has the two lines a section needs: sections, girths and lengths are not worked out", o.Places),
 			Do:   "give half-breadths at two waterlines or more, with the deck and the rabbet in both views"}}
 	}
 	s := h.shape()
@@ -86,7 +86,7 @@ func draw(o Offsets, r Rules) *hull {
 
 // shape is the hull's sections, girths and lengths as lengths.
 func (h *hull) shape() *Shape {
-	s := &Shape{Surface: h.o.To(h.r), Form: h.o.Form, Raked: h.leaning(len(h.x) - 1), Lines: h.lengths(), transom: h.facing(len(h.x) - 1)}
+	s := &Shape{Surface: h.o.To(h.r), Form: h.o.Form, Places: h.o.Places, Raked: h.leaning(len(h.x) - 1), Lines: h.lengths(), transom: h.facing(len(h.x) - 1)}
 	for k, st := range h.o.Stations {
 		g := Girth{Name: st.Name, At: measure.Inches(h.x[k])}
 		if !h.placed {
@@ -134,7 +134,7 @@ func (h *hull) gaps() finding.List {
 	if !h.placed && slices.ContainsFunc(h.o.Stations, func(s Station) bool { return s.At.OK() }) {
 		// With none placed at all the check of the stations has said so.
 		found = append(found, finding.Finding{Kind: HullUnworked, Cell: h.o.Cell,
-			Text: "the positions of the stations are not all known, or not in order: girths are worked out, lengths and bevels are not",
+			Text: fmt.Sprintf("the positions of the %ss are not all known, or not in order: girths are worked out, lengths and bevels are not", h.o.Places),
 			Do:   "put the row of positions right, or set \"station spacing\""})
 	}
 	found = append(found, h.unused()...)
@@ -155,22 +155,22 @@ func (h *hull) gaps() finding.List {
 	}
 	if foot > 0 {
 		found = append(found, finding.Finding{Kind: GirthFrom, Cell: h.o.Cell,
-			Text: fmt.Sprintf("no rabbet or keel height is given at %d stations: their girths start from the lowest line", foot)})
+			Text: fmt.Sprintf("no rabbet or keel height is given at %d %ss: their girths start from the lowest line", foot, h.o.Places)})
 	}
 	if head > 0 {
 		found = append(found, finding.Finding{Kind: GirthTo, Cell: h.o.Cell,
-			Text: fmt.Sprintf("the deck is not given in both views at %d stations: their girths end at the highest line", head)})
+			Text: fmt.Sprintf("the deck is not given in both views at %d %ss: their girths end at the highest line", head, h.o.Places)})
 	}
 	if len(loose) > 0 {
-		text := fmt.Sprintf("%d stations have too few offsets to draw a section through", len(loose))
+		text := fmt.Sprintf("%d %ss have too few offsets to draw a section through", len(loose), h.o.Places)
 		if len(loose) == 1 {
-			text = "the station has too few offsets to draw a section through"
+			text = fmt.Sprintf("the %s has too few offsets to draw a section through", h.o.Places)
 		}
 		found = append(found, finding.Finding{Kind: SectionThin, Cell: loose[0], Also: loose[1:], Text: text})
 	}
 	if outside > 0 {
 		found = append(found, finding.Finding{Kind: SectionBeyond, Cell: h.o.Cell,
-			Text: fmt.Sprintf("%d offsets lie above the deck or below the rabbet at their station and are left out of the sections", outside)})
+			Text: fmt.Sprintf("%d offsets lie above the deck or below the rabbet at their %s and are left out of the sections", outside, h.o.Places)})
 	}
 	return found
 }

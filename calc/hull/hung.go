@@ -101,7 +101,7 @@ func (s *Shape) AsHung(hung []Hung, strakes []Strake, marks []SeamMarks, r Rules
 			if key := string(g.Skin) + g.Strake; !open[key] {
 				open[key] = true
 				found = append(found, finding.Finding{Kind: HungOpen, Cell: g.Cell, Reads: g.Strake,
-					Text: "where the edge of " + words(g) + " should lie at station " + g.Station + " is not known"})
+					Text: "where the edge of " + words(g) + " should lie at " + s.called(g.Station) + " is not known"})
 			}
 			continue
 		}

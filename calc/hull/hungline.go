@@ -166,8 +166,8 @@ func hungFindings(s *Shape, rows []HungRow, r Rules) finding.List {
 		}
 		if w := edge[worst]; w.Back > max(1, r.BackAfter) {
 			found = append(found, finding.Finding{Kind: HungOff, Cell: w.Cell,
-				Text: fmt.Sprintf("%s at station %s is %s %s its line: at %s a plank it takes %d planks to be back on it, more than %d",
-					name(w), w.Station, r.Units.Small(w.Ahead.Abs()), aheadWord(w.Ahead), r.Units.Small(r.MostAPlank), w.Back, max(1, r.BackAfter))})
+				Text: fmt.Sprintf("%s at %s is %s %s its line: at %s a plank it takes %d planks to be back on it, more than %d",
+					name(w), s.called(w.Station), r.Units.Small(w.Ahead.Abs()), aheadWord(w.Ahead), r.Units.Small(r.MostAPlank), w.Back, max(1, r.BackAfter))})
 		}
 		found = append(found, odd(s, edge, r)...)
 		from = to
@@ -211,5 +211,5 @@ func odd(s *Shape, edge []HungRow, r Rules) finding.List {
 	}
 	e := edge[worst]
 	return finding.List{{Kind: HungOdd, Cell: e.Cell, Reads: r.Units.Long(e.Measured),
-		Text: fmt.Sprintf("%s at station %s is %s %s its line, off the run of its neighbours", name(e), e.Station, r.Units.Small(e.Ahead.Abs()), aheadWord(e.Ahead))}}
+		Text: fmt.Sprintf("%s at %s is %s %s its line, off the run of its neighbours", name(e), s.called(e.Station), r.Units.Small(e.Ahead.Abs()), aheadWord(e.Ahead))}}
 }

@@ -62,7 +62,7 @@ func (h *hull) carryOn(l *lined, m SeamMarks) finding.List {
 		}
 		end := [2]string{"forward of", "abaft"}[way]
 		found = append(found, finding.Finding{Kind: MarksShort, Cell: m.at(m.place(h.o.Stations[from].Name)),
-			Text: fmt.Sprintf("the %s skin is marked at no station %s station %s: there each strake keeps its part of the girth at station %s", l.skin, end, h.o.Stations[from].Name, h.o.Stations[from].Name)})
+			Text: fmt.Sprintf("the %s skin is marked at no %s %s %s: there each strake keeps its part of the girth at %s", l.skin, h.o.Places, end, h.o.called(from), h.o.called(from))})
 	}
 	return found
 }

@@ -65,14 +65,14 @@ func (h *hull) widths(l Lining, from *lined) finding.List {
 	for z, w := range wide {
 		if w.strakes > 0 {
 			found = append(found, finding.Finding{Kind: StrakeWide, Cell: from.cell, Reads: h.write(w.width),
-				Text: fmt.Sprintf("%d of the %s skin's strakes %s wider than %s in the %s: %s at station %s is %s", w.strakes, l.Skin, is(w.strakes),
-					h.write(w.limit), zones[z], w.name, h.o.Stations[w.at].Name, h.write(w.width))})
+				Text: fmt.Sprintf("%d of the %s skin's strakes %s wider than %s in the %s: %s at %s is %s", w.strakes, l.Skin, is(w.strakes),
+					h.write(w.limit), zones[z], w.name, h.o.called(w.at), h.write(w.width))})
 		}
 	}
 	if narrow.strakes > 0 {
 		found = append(found, finding.Finding{Kind: StrakeNarrow, Cell: from.cell, Reads: h.write(narrow.width),
-			Text: fmt.Sprintf("%d of the %s skin's strakes %s narrower than %s: %s at station %s is %s", narrow.strakes, l.Skin, is(narrow.strakes),
-				h.write(narrow.limit), narrow.name, h.o.Stations[narrow.at].Name, h.write(narrow.width))})
+			Text: fmt.Sprintf("%d of the %s skin's strakes %s narrower than %s: %s at %s is %s", narrow.strakes, l.Skin, is(narrow.strakes),
+				h.write(narrow.limit), narrow.name, h.o.called(narrow.at), h.write(narrow.width))})
 	}
 	return append(found, h.remains(l, from)...)
 }

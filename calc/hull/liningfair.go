@@ -34,7 +34,7 @@ func (h *hull) uneven(l Lining, from *lined) finding.List {
 				word = "hollow"
 			}
 			most = math.Abs(off)
-			text = fmt.Sprintf("the seam below %s has a %s of %s at station %s", l.Strakes[j-1].Name, word, h.write(measure.Inches(most)), h.o.Stations[at].Name)
+			text = fmt.Sprintf("the seam below %s has a %s of %s at %s", l.Strakes[j-1].Name, word, h.write(measure.Inches(most)), h.o.called(at))
 		}
 	}
 	if count == 0 {

@@ -145,7 +145,7 @@ func (h *hull) humps(l *lined, m SeamMarks, s SeamMark) finding.List {
 		word = "hollow"
 	}
 	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.write(v.Value-measure.Inches(off)),
-		Text: fmt.Sprintf("the seam below strake %s has a %s at station %s", s.Strake, word, m.Stations[at[worst]].Name)}}
+		Text: fmt.Sprintf("the seam below strake %s has a %s at %s", s.Strake, word, h.o.Places.Named(m.Stations[at[worst]].Name))}}
 }
 
 // beyondGirth finds the mark that lies farthest beyond the other end of the
@@ -166,8 +166,8 @@ func (h *hull) beyondGirth(l *lined, m SeamMarks, s SeamMark) finding.List {
 		return nil
 	}
 	return finding.List{{Kind: LiningSum, Cell: s.Values[worst].Cell, Reads: s.Values[worst].Text,
-		Text: fmt.Sprintf("the seam below strake %s is marked %s beyond the girth at station %s, which is %s %s", s.Strake,
-			h.write(most), m.Stations[worst].Name, h.write(girth(worst)), l.where())}}
+		Text: fmt.Sprintf("the seam below strake %s is marked %s beyond the girth at %s, which is %s %s", s.Strake,
+			h.write(most), h.o.Places.Named(m.Stations[worst].Name), h.write(girth(worst)), l.where())}}
 }
 
 // without is a row with one value withdrawn.
@@ -214,13 +214,13 @@ func (h *hull) sums(l *lined, m SeamMarks, at []int) finding.List {
 	if slices.Contains(at, worst.at) {
 		as, f.Reads, f.Suggests = "", h.write(worst.sum), h.write(worst.girth)
 	}
-	f.Text = fmt.Sprintf("the %s widths%s at station %s add up to %s, %s than the girth %s", l.skin, as, h.o.Stations[worst.at].Name, h.write(worst.sum), h.offBy(worst), l.where())
+	f.Text = fmt.Sprintf("the %s widths%s at %s add up to %s, %s than the girth %s", l.skin, as, h.o.called(worst.at), h.write(worst.sum), h.offBy(worst), l.where())
 	if as != "" {
 		f.Text += " of " + h.write(worst.girth)
 	}
 	var others []string
 	for _, o := range all[1:] {
-		others = append(others, fmt.Sprintf("at station %s %s", h.o.Stations[o.at].Name, h.offBy(o)))
+		others = append(others, fmt.Sprintf("at %s %s", h.o.called(o.at), h.offBy(o)))
 		if c := h.cellNear(m, at, o.at); c != f.Cell && !slices.Contains(f.Also, c) {
 			f.Also = append(f.Also, c)
 		}

@@ -101,7 +101,7 @@ func (h *hull) oddWidth(m SeamMarks, j int, middles []float64) finding.List {
 	}
 	v := s.Values[at]
 	return finding.List{{Kind: SeamHollow, Cell: v.Cell, Reads: v.Text, Suggests: "about " + h.write(measure.Inches(usual[at])), Do: "check the figure, and spring a batten through the marks before lining off",
-		Text: fmt.Sprintf("strake %s is %s %s at station %s than the strakes about it say", s.Strake, h.write(measure.Inches(math.Abs(off))), word, m.Stations[at].Name)}}
+		Text: fmt.Sprintf("strake %s is %s %s at %s than the strakes about it say", s.Strake, h.write(measure.Inches(math.Abs(off))), word, h.o.Places.Named(m.Stations[at].Name))}}
 }
 
 // ownPart draws a strake's widths at the stations at its ends where others are
@@ -153,11 +153,11 @@ func (h *hull) widthGaps(m SeamMarks, s SeamMark, drawn []float64, from, to int)
 		if k < from || k > to || i >= len(s.Values) || s.Values[i].OK() || s.Values[i].State == source.Unread {
 			continue
 		}
-		f := finding.Finding{Kind: WidthGap, Cell: s.Values[i].Cell, Text: fmt.Sprintf("strake %s has no %s at station %s", s.Strake, what, st.Name)}
+		f := finding.Finding{Kind: WidthGap, Cell: s.Values[i].Cell, Text: fmt.Sprintf("strake %s has no %s at %s", s.Strake, what, h.o.Places.Named(st.Name))}
 		switch {
 		case first >= 0 && i > first && i < last && !math.IsNaN(drawn[k]):
 			f.Suggests = "about " + h.write(measure.Inches(drawn[k]))
-			f.Text += fmt.Sprintf(": %s is drawn, between those at stations %s and %s", h.write(measure.Inches(drawn[k])), m.Stations[first].Name, m.Stations[last].Name)
+			f.Text += fmt.Sprintf(": %s is drawn, between those at %ss %s and %s", h.write(measure.Inches(drawn[k])), h.o.Places, m.Stations[first].Name, m.Stations[last].Name)
 		case !math.IsNaN(drawn[k]):
 			f.Suggests = "about " + h.write(measure.Inches(drawn[k]))
 			f.Text += fmt.Sprintf(": %s is drawn, for its part of the girth where it is marked", h.write(measure.Inches(drawn[k])))

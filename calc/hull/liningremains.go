@@ -94,7 +94,7 @@ func (h *hull) whereabouts(at measure.Length) string {
 			near = k
 		}
 	}
-	name := "station " + h.o.Stations[near].Name
+	name := h.o.called(near)
 	switch off := (at - measure.Inches(h.x[near])).Round(2 * h.o.Form.Finest()); {
 	case off > 0:
 		return h.write(off) + " abaft " + name

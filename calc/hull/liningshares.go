@@ -36,8 +36,8 @@ func (h *hull) mixed(l *lined, strakes []Strake) finding.List {
 	if len(lacking) == 0 || len(lacking) == len(strakes) || h.r.LiningPlanks == ByShares {
 		return nil
 	}
-	f := finding.Finding{Kind: WidthGap, Cell: lacking[0].Cell, Do: "write its widths at the stations, or in one column the greatest of each",
-		Text: fmt.Sprintf("%s %s has no widths by station where %d others have: the skin is lined off in shares of the girth, and their widths by station are not gone by", l.skin, lacking[0].Name, len(strakes)-len(lacking))}
+	f := finding.Finding{Kind: WidthGap, Cell: lacking[0].Cell, Do: fmt.Sprintf("write its widths at the %ss, or in one column the greatest of each", h.o.Places),
+		Text: fmt.Sprintf("%s %s has no widths by %s where %d others have: the skin is lined off in shares of the girth, and their widths by %[3]s are not gone by", l.skin, lacking[0].Name, h.o.Places, len(strakes)-len(lacking))}
 	for _, s := range lacking[1:] {
 		f.Also = append(f.Also, s.Cell)
 	}
@@ -199,8 +199,8 @@ func (g *girthShared) over() finding.List {
 
 func (g *girthShared) found(what, do string) finding.List {
 	return finding.List{{Kind: LiningSum, Cell: g.cells[0], Also: g.cells[1:], Reads: g.h.write(measure.Inches(g.sum)) + " together", Suggests: "about " + g.mean() + " each", Do: do,
-		Text: fmt.Sprintf("the widths of the %s skin's %d strakes%s, %s together where they are widest against a girth of %s %s at station %s, %s", g.l.skin, len(g.l.names),
-			g.taken, g.h.write(measure.Inches(g.sum)), g.h.write(measure.Inches(g.l.girth[g.full])), g.l.where(), g.h.o.Stations[g.full].Name, what)}}
+		Text: fmt.Sprintf("the widths of the %s skin's %d strakes%s, %s together where they are widest against a girth of %s %s at %s, %s", g.l.skin, len(g.l.names),
+			g.taken, g.h.write(measure.Inches(g.sum)), g.h.write(measure.Inches(g.l.girth[g.full])), g.l.where(), g.h.o.called(g.full), what)}}
 }
 
 // mean is an equal share of the girth at the fullest station.

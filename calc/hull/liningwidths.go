@@ -178,10 +178,10 @@ func (h *hull) countStrakes(l *lined, listed int, left float64) finding.List {
 		return nil
 	case short:
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
-			Text: fmt.Sprintf("the %d strips listed stop %s short of the rabbet at the fullest station", listed, h.r.Units.Small(measure.Inches(left)))}}
+			Text: fmt.Sprintf("the %d strips listed stop %s short of the rabbet at the fullest %s", listed, h.r.Units.Small(measure.Inches(left)), h.o.Places)}}
 	case listed > len(l.names):
 		return finding.List{{Kind: LiningSum, Cell: l.cell,
-			Text: fmt.Sprintf("%d %ss a side cover the hull at its fullest station and %d are listed", len(l.names), l.skin, listed)}}
+			Text: fmt.Sprintf("%d %ss a side cover the hull at its fullest %s and %d are listed", len(l.names), l.skin, h.o.Places, listed)}}
 	}
 	return nil
 }

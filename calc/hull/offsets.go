@@ -84,7 +84,7 @@ type Offsets struct {
 	Lines      []Line
 	Resolution measure.Length // the table's smallest step: an eighth, a sixteenth, a millimetre
 	Form       measure.Form   // as written, for quoting back
-	Frames     bool           // its stations are called frames
+	Places     Places         // what its stations are called
 	Fractions  bool           // a parent hull's pure numbers: one whole is one metre
 	Surface    Surface
 	Kept       []source.Cell // figures the builder lets stand whatever the checks make of them

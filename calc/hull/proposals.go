@@ -105,7 +105,7 @@ func (c checked) swaps(s fair.Spot) []slip {
 		}
 		mine, its := c.value(s), c.value(b)
 		if takes(here, its) && takes(there, mine) && !takes(there, its) {
-			reason := "changed places with station " + c.o.Stations[b.At].Name
+			reason := "changed places with " + c.o.called(b.At)
 			if b.Row != s.Row {
 				reason = "changed places with " + c.o.Lines[b.Row].Name
 			}
@@ -146,7 +146,7 @@ func (c checked) copied(s fair.Spot) string {
 			continue
 		}
 		if b.Row == s.Row {
-			return "the same figure as station " + c.o.Stations[b.At].Name + ": perhaps copied"
+			return "the same figure as " + c.o.called(b.At) + ": perhaps copied"
 		}
 		return "the same figure as " + c.o.Lines[b.Row].Name + ": perhaps taken from the wrong line"
 	}

@@ -59,7 +59,7 @@ func (e Report) Queries(o Offsets) []Query {
 			if v.State != source.Unread {
 				continue
 			}
-			q := Query{Cell: v.Cell, Text: fmt.Sprintf("%s at station %s reads %q, which cannot be read", l.words(), o.Stations[k].Name, v.Text)}
+			q := Query{Cell: v.Cell, Text: fmt.Sprintf("%s at %s reads %q, which cannot be read", l.words(), o.called(k), v.Text)}
 			if fair, ok := o.fill(i, k); ok {
 				q.Suggests = "about " + o.Form.Write(fair)
 			}

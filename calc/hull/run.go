@@ -204,7 +204,7 @@ func (s *Shape) unbounded(row Strake, side Side, r Rules) finding.List {
 	why := ""
 	for _, name := range []string{row.From, row.To} {
 		if name != "" && s.station(name) < 0 {
-			why = fmt.Sprintf("the offsets have no station %q", name)
+			why = fmt.Sprintf("the offsets have no %s %q", s.Places, name)
 		}
 	}
 	if why == "" {

@@ -48,8 +48,8 @@ func (h *hull) viewsApart() finding.List {
 		a, b := h.o.Lines[m.a], h.o.Lines[m.b]
 		k := h.nearestStation(m.x)
 		f := finding.Finding{Kind: ViewsApart, Cell: a.Values[k].Cell, Also: []source.Cell{b.Values[k].Cell}, Reads: a.Values[k].Text,
-			Text: fmt.Sprintf("%s and %s are %s apart where they cross near station %s", a.words(), b.words(),
-				h.o.Form.Say(measure.Inches(m.apart).Round(h.o.Resolution)), h.o.Stations[k].Name)}
+			Text: fmt.Sprintf("%s and %s are %s apart where they cross near %s", a.words(), b.words(),
+				h.o.Form.Say(measure.Inches(m.apart).Round(h.o.Resolution)), h.o.called(k))}
 		found = append(found, f)
 	}
 	return found

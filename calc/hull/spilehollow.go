@@ -48,7 +48,7 @@ func (s *Shape) hollowAt(l *Lining, p Spiled) string {
 	for _, k := range l.Strakes {
 		for i, h := range k.Hollows {
 			if k.Name == p.Strake && h == p.Hollow {
-				return " at station " + s.Stations[i].Name
+				return " at " + s.called(s.Stations[i].Name)
 			}
 		}
 	}

@@ -16,6 +16,7 @@ type Gap struct {
 	Strake  string
 	Side    Side
 	Station string
+	Places  Places                         // what the station is called
 	Inside  source.Reading[measure.Length] // on the inside face
 	Outside source.Reading[measure.Length]
 	Cell    source.Cell
@@ -28,6 +29,7 @@ type ShutterRow struct {
 	Strake  string
 	Side    Side
 	Station string
+	Places  Places
 	Inside  measure.Length
 	Outside measure.Length
 	Bevel   measure.Angle // of each edge, off square, plus where the outside is the wider
@@ -55,11 +57,11 @@ func Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.List) {
 				what = "its thickness is not listed"
 			}
 			found = append(found, finding.Finding{Kind: ShutterOpen, Cell: g.Cell, Reads: g.Strake,
-				Text: fmt.Sprintf("shutter %s at station %s is not worked out: %s", g.Strake, g.Station, what)})
+				Text: fmt.Sprintf("shutter %s at %s is not worked out: %s", g.Strake, g.Places.Named(g.Station), what)})
 			continue
 		}
 		spread := (g.Outside.Value - g.Inside.Value).Inches() / 2
-		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Inside: g.Inside.Value, Outside: g.Outside.Value,
+		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Places: g.Places, Inside: g.Inside.Value, Outside: g.Outside.Value,
 			Bevel: measure.Radians(math.Atan(spread / thick.Inches())), Cell: g.Cell})
 	}
 	return all, found

@@ -1,6 +1,7 @@
 package read
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -26,6 +27,14 @@ const (
 
 // prefix is how a name of each kind is told from those of the offsets' kind.
 func (c called) prefix() string { return map[called]string{asStation: "Sta ", asFrame: "Fr "}[c] }
+
+// placesOf is the word that a table is told of in whose stations are so called.
+func placesOf(c called) hull.Places {
+	if c == asFrame {
+		return hull.AtFrames
+	}
+	return hull.AtStations
+}
 
 // calledIn is what words call the stations under them.
 func calledIn(words string) called {
@@ -108,7 +117,15 @@ func (r *reader) framesApart() {
 	for i := range r.job.Offsets {
 		o := &r.job.Offsets[i]
 		call := r.callOf(o.Stations)
-		o.Frames, base = call == asFrame, max(base, call)
+		o.Places, base = placesOf(call), max(base, call)
+	}
+	for i := range r.job.Bevels {
+		b := &r.job.Bevels[i]
+		b.Places = placesOf(cmp.Or(r.callOf(b.Stations), base))
+	}
+	for i := range r.job.Gaps {
+		g := &r.job.Gaps[i]
+		g.Places = placesOf(cmp.Or(r.calls[g.Cell], base))
 	}
 	if len(r.job.Offsets) == 0 || base == asFrame {
 		r.plainFrames()
@@ -133,12 +150,8 @@ func (r *reader) framesApart() {
 			return
 		}
 		asked[what] = true
-		others := "stations"
-		if base == asFrame {
-			others = "frames"
-		}
 		r.add(finding.Finding{Kind: FramesOpen, Cell: at, Reads: name,
-			Text: fmt.Sprintf("the %s are given at %q and others, and the offsets at %s: nothing says that these are the same places or where the ones lie, so none was laid out or held against the hull by its number", what, name, others)})
+			Text: fmt.Sprintf("the %s are given at %q and others, and the offsets at %ss: nothing says that these are the same places or where the ones lie, so none was laid out or held against the hull by its number", what, name, placesOf(base))})
 	}
 	rename := func(what string, stations []hull.Station, along bool) []hull.Station {
 		stations = slices.Clone(stations)

@@ -67,11 +67,7 @@ func Lines(in Input) [][2]string {
 		add("Bevels", "%d edges to saw%s", n, unused(in.Result.Bevels))
 	}
 	if in.Result.Hull != nil {
-		places := "stations"
-		if len(in.Job.Offsets) > 0 && in.Job.Offsets[0].Frames {
-			places = "frames"
-		}
-		add("Hull", "%d %s drawn from the offsets", len(in.Result.Hull.Stations), places)
+		add("Hull", "%d %ss drawn from the offsets", len(in.Result.Hull.Stations), in.Result.Hull.Places)
 	}
 	return all
 }

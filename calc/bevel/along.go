@@ -8,18 +8,26 @@ import (
 	"strakebook/calc/source"
 )
 
-// The sources of distances along an edge.
+// AlongFrom is where distances along an edge are known from.
+type AlongFrom uint8
+
+// The three sources.
 const (
-	given    = "given"
-	fromHull = "hull"
-	spaced   = "station spacing"
+	AlongGiven  AlongFrom = iota // the row of distances
+	AlongHull                    // the hull's own seam
+	AlongSpaced                  // how far apart the stations stand
 )
+
+// Distances is where those along the edge are known from, in words.
+func (s Schedule) Distances() string {
+	return [...]string{"given", "hull", s.Places.String() + " spacing"}[s.AlongFrom]
+}
 
 // way is how far each station lies along an edge from the first one read, and where
 // that is known from.
 type way struct {
 	at    []measure.Length // nil where it is not known
-	from  string
+	from  AlongFrom
 	fills []bool         // stations not drawn, whose places are along the seam between those that are
 	past  []string       // stations past the seam as drawn, at the spacing from its end
 	off   measure.Length // how far out the marks may be for those at the most
@@ -29,7 +37,7 @@ type way struct {
 // seam, else by the station spacing.
 func along(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) way {
 	if at := alongGiven(b, s, first, last); at != nil {
-		return way{at: at, from: given}
+		return way{at: at, from: AlongGiven}
 	}
 	if w, ok := alongHull(b, s, edge, places, shape, first, last); ok {
 		return w
@@ -42,7 +50,7 @@ func along(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Sha
 		}
 		at[k] = p.Value
 	}
-	return way{at: from(at, first), from: spaced}
+	return way{at: from(at, first), from: AlongSpaced}
 }
 
 // alongHull is the way along the hull's own seam. A station the offsets do not have
@@ -57,7 +65,7 @@ func alongHull(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull
 	if !ok {
 		return way{}, false
 	}
-	w := way{from: fromHull, at: make([]measure.Length, last+1), fills: make([]bool, last+1)}
+	w := way{from: AlongHull, at: make([]measure.Length, last+1), fills: make([]bool, last+1)}
 	drawn := 0
 	for i, a := range on {
 		w.at[first+i], w.fills[first+i] = a.At, a.Fills

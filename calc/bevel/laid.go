@@ -21,7 +21,7 @@ func checkAlong(all []Schedule, shape *hull.Shape) finding.List {
 	var bySpacing, past []Schedule
 	for _, s := range all {
 		switch {
-		case s.AlongFrom == spaced:
+		case s.AlongFrom == AlongSpaced:
 			bySpacing = append(bySpacing, s)
 		case len(s.Past) > 0:
 			past = append(past, s)

@@ -23,12 +23,12 @@ func (b Readings) Lifted(r Rules) bool { return b.InStation || r.InStation }
 // edge: tan b / cos a, where a is the angle of the edge to the fore-and-aft line.
 // The angle is the hull's own at the seam, or follows from the distances along the
 // edge against the stations'.
-func squared(b Readings, s Seam, y []float64, at []measure.Length, from string, places []hull.Station, shape *hull.Shape, first, last int, r Rules) finding.List {
+func squared(b Readings, s Seam, y []float64, at []measure.Length, from AlongFrom, places []hull.Station, shape *hull.Shape, first, last int, r Rules) finding.List {
 	if !b.Lifted(r) {
 		return nil
 	}
 	spacing := make([]measure.Length, len(at))
-	known := from == given
+	known := from == AlongGiven
 	for k := first; k <= last; k++ {
 		p := place(b.Stations[k], places)
 		known = known && p.OK()

@@ -52,7 +52,7 @@ type Schedule struct {
 	AsOther   bool           // its bevels were lifted, or its gap measured, on the other side only: this is that side mirrored
 	Shutter   bool           // from a measured gap
 	Doubt     string         // what is found of the whole seam that leaves it in doubt; "" for nothing
-	AlongFrom string         // "given", "hull" or "station spacing"
+	AlongFrom AlongFrom
 	Past      []string       // stations past the hull's seam as drawn: their marks are by the station spacing from its end
 	PastOff   measure.Length // how far out those marks may be, at the angle the seam ends at
 	Marks     []Mark

@@ -4,7 +4,7 @@ import "strings"
 
 // ourTexts is how each table that we write as text begins, but for the mill order,
 // which a yard may keep as its rack. Where the first headings are such as a builder
-// may use, the row below tells.
+// may use, the row below tells. Stations may be headed Frame.
 var ourTexts = [][2][]string{
 	{{"Line", "Bevel"}, {"", "face on the line"}},
 	{{"Strake", "Side", "Edge", "Station", "At", "Set"}},
@@ -40,6 +40,7 @@ func (b *Book) OurText() bool {
 func (b *Book) begins(row int, headings []string) bool {
 	for col, want := range headings {
 		got, _, _ := strings.Cut(b.Sheets[0].At(row+1, col+1).Text, ",")
+		got = strings.Replace(got, "Frame", "Station", 1)
 		if got != want {
 			return false
 		}

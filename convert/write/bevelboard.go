@@ -20,8 +20,8 @@ func bevelBoard(in Input) *page {
 		return p
 	}
 	p.stations(s)
-	p.note("Degrees off square to the face of the mould that stands on the station line. + standing (open), - under (closed).")
-	p.note("Level: in the plane of the waterline; square: square to the mould's edge. Transfer them to a board at each station, and try the bevel on the mould before the edge is cut.")
+	p.note("Degrees off square to the face of the mould that stands on the " + in.places().String() + " line. + standing (open), - under (closed).")
+	p.note("Level: in the plane of the waterline; square: square to the mould's edge. Transfer them to a board at each " + in.places().String() + ", and try the bevel on the mould before the edge is cut.")
 	boardRows(p, s)
 	garboardRows(p, s, in.units())
 	return p

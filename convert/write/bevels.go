@@ -15,7 +15,7 @@ import (
 // is called out stands first and large, what it comes from beside it, unprinted.
 func bevels(in Input) *page {
 	u, r := in.units(), in.Result.Rules.Bevel
-	p := table("Bevels", "bevels to saw", col("Strake", 10), col("Side", 13), col("Edge", 9), col("Station", 11), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
+	p := table("Bevels", "bevels to saw", col("Strake", 10), col("Side", 13), col("Edge", 9), col(in.stationHead(), 11), col("At, "+longUnit(u), 17), col("Set, degrees", 16), col("Saw's scale, degrees", 15), col("Change, degrees", 12),
 		col("Batten, "+unit(u), 11), col("Set out, "+unit(u), 11), col("Read, degrees", 10), col("Note", 26))
 	at := []column{}
 	if u == measure.StyleFeet {
@@ -26,7 +26,7 @@ func bevels(in Input) *page {
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide, p.cards = true, false, true
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
-	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the station named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
+	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the " + in.places().String() + " named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
 	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
 	type plank struct {
 		strake string
@@ -63,15 +63,15 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		face = "inside"
 	}
 	said := func(line string) { p.aside(sheet.Cell{Kind: sheet.Text, Text: line, Style: sheet.CardLine}) }
-	said(fmt.Sprintf("%s face up. Marks from station %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.From, s.To, s.AlongFrom))
+	said(fmt.Sprintf("%s face up. Marks from %s aft to %s; distances along the edge: %s.", strings.ToUpper(face[:1])+face[1:], s.Places.Named(s.From), s.To, s.Distances()))
 	if len(s.Past) > 0 {
-		said(fmt.Sprintf("Station %s lies past the seam as drawn: its mark goes by the station spacing, see Warnings.", strings.Join(s.Past, ", ")))
+		said(fmt.Sprintf("%s %s lies past the seam as drawn: its mark goes by the %s spacing, see Warnings.", stationHeads[s.Places], strings.Join(s.Past, ", "), s.Places))
 	}
 	switch {
 	case s.AsOther && s.Shutter:
 		said(fmt.Sprintf("Sawn as %s, mirrored: the gap was measured there only; measure it here first.", s.Side.Other()))
 	case s.AsOther:
-		said(fmt.Sprintf("Sawn as %s, mirrored: bevels lifted there only; same distances from the same station.", s.Side.Other()))
+		said(fmt.Sprintf("Sawn as %s, mirrored: bevels lifted there only; same distances from the same %s.", s.Side.Other(), s.Places))
 	case s.Unused:
 		said("Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings.")
 	case s.Computed:

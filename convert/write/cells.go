@@ -1,6 +1,7 @@
 package write
 
 import (
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
@@ -19,6 +20,22 @@ func whole(n int) sheet.Cell { return number(float64(n), sheet.Whole) }
 
 // units is how the yard has lengths written.
 func (in Input) units() measure.Style { return in.Result.Rules.Yard.Units }
+
+// places is what the book calls its stations, in whose word the sheets speak.
+func (in Input) places() hull.Places {
+	switch {
+	case len(in.Job.Offsets) > 0:
+		return in.Job.Offsets[0].Places
+	case len(in.Job.Bevels) > 0:
+		return in.Job.Bevels[0].Places
+	}
+	return hull.AtStations
+}
+
+// stationHeads heads a column of stations in the book's word for them.
+var stationHeads = map[hull.Places]string{hull.AtStations: "Station", hull.AtFrames: "Frame"}
+
+func (in Input) stationHead() string { return stationHeads[in.places()] }
 
 // long is a length as one column has it: feet-inches-eighths, inches or mm.
 func long(l measure.Length, style measure.Style) sheet.Cell {

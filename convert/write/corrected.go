@@ -30,7 +30,7 @@ func corrected(in Input) *page {
 	}
 	p.note(in.revision())
 	for _, d := range changes {
-		p.note(fmt.Sprintf("Changed: %s at station %s, %s for %s (%s).", d.Line, d.Station, d.Now, d.Reads, d.Why))
+		p.note(fmt.Sprintf("Changed: %s at %s, %s for %s (%s).", d.Line, in.places().Named(d.Station), d.Now, d.Reads, d.Why))
 	}
 	return p
 }

@@ -33,14 +33,14 @@ func curves(in Input, cards *page) *page {
 		u := in.units()
 		name := fmt.Sprintf("%s %s, %s", s.Skin, s.Strake, s.Side)
 		c := sheet.Chart{Title: name, Width: 438, Height: 160, Y: up, Legend: false}
-		c.X = axis(fmt.Sprintf("along the sawn edge from station %s, %s", s.From, unit(u)), 0, inUnits(s.Marks[len(s.Marks)-1].At, u))
+		c.X = axis(fmt.Sprintf("along the sawn edge from %s, %s", s.Places.Named(s.From), unit(u)), 0, inUnits(s.Marks[len(s.Marks)-1].At, u))
 		for _, l := range []struct {
 			name, key string
 			pen       sheet.Pen
 		}{{"set", "Set", sheet.Solid}, {"faired", "Faired", sheet.Dashed}, {"read", "Read", sheet.Dots}} {
 			c.Lines = append(c.Lines, cards.drawn(l.name, l.pen, "At", l.key, marks.Top, marks.Bottom))
 		}
-		p.draw(picture{name: name, shows: fmt.Sprintf("%s edge, from station %s aft to %s", s.Edge, s.From, s.To), chart: c})
+		p.draw(picture{name: name, shows: fmt.Sprintf("%s edge, from %s aft to %s", s.Edge, s.Places.Named(s.From), s.To), chart: c})
 	}
 	return p
 }

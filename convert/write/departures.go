@@ -15,7 +15,7 @@ func departures(in Input, figures *page) []picture {
 	u := in.units()
 	const name = "Departures from fair"
 	apart := even(math.Max(1, 4*typical(in, u)))
-	d := picture{name: name, shows: fmt.Sprintf("Each line of the table as read less faired, at the stations' positions, from the first line at the top down; one level to the next is %v %s. Crosses: beyond that, and drawn short of it.", apart, steps(u))}
+	d := picture{name: name, shows: fmt.Sprintf("Each line of the table as read less faired, at the %ss' positions, from the first line at the top down; one level to the next is %v %s. Crosses: beyond that, and drawn short of it.", in.places(), apart, steps(u))}
 	var every, rings []point
 	level, i := 0.0, -1
 	for _, o := range in.Job.Offsets {

@@ -15,7 +15,7 @@ import (
 // that with the largest departure.
 func fairness(in Input) *page {
 	u := in.units()
-	p := table("Fairness", "how fair the lines are", col("View", 14), col("Line or station", 18), col("Roughness, "+steps(u), 12), col("Largest departure, "+steps(u), 12), col("At", 24), col("Findings", 9), col("Smallest fault seen", 14))
+	p := table("Fairness", "how fair the lines are", col("View", 14), col("Line or "+in.places().String(), 18), col("Roughness, "+steps(u), 12), col("Largest departure, "+steps(u), 12), col("At", 24), col("Findings", 9), col("Smallest fault seen", 14))
 	p.empty = "No lines to judge: a table of offsets is needed."
 	p.note("The worst first. Roughness is the middle departure from fair; + where the figure is the greater. A fault smaller than the last column may go unseen.")
 	line, station := 0, 0
@@ -33,7 +33,7 @@ func fairness(in Input) *page {
 		}
 		for _, s := range stations {
 			if s.Lines > 0 || s.Findings > 0 {
-				p.line(fairLine("station", s.Station, s.Lines > 0, s.Roughness*step, s.Largest*step, s.Line, s.Findings)...)
+				p.line(fairLine(o.Places.String(), s.Station, s.Lines > 0, s.Roughness*step, s.Largest*step, s.Line, s.Findings)...)
 			}
 		}
 	}

@@ -23,9 +23,10 @@ func hullSheet(in Input) *page {
 		return p
 	}
 	p.stations(s)
+	at := s.Places.String()
 	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: measure before you cut. Scantlings are the designer's and the surveyor's.")
-	p.note("Girths are of half the hull, square up the section in the station's plane. Widths are in " + map[bool]string{true: "millimetres", false: "inches"}[u == measure.StyleMM] + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + u.Long(in.Result.Rules.Hull.ExtraAtEnds) +
-		" left on at each end; listed: as the list of strakes has it. Ends are placed as the stations are. Between stations, and where a station gives too little, figures follow a fair line through the others.")
+	p.note("Girths are of half the hull, square up the section in the " + at + "'s plane. Widths are in " + map[bool]string{true: "millimetres", false: "inches"}[u == measure.StyleMM] + ", on the surface named, from the sheer down. Lengths are those of the longer edge, with " + u.Long(in.Result.Rules.Hull.ExtraAtEnds) +
+		" left on at each end; listed: as the list of strakes has it. Ends are placed as the " + at + "s are. Between " + at + "s, and where a " + at + " gives too little, figures follow a fair line through the others.")
 	if slices.ContainsFunc(s.Linings, func(l hull.Lining) bool { return l.By == hull.ByWidths }) {
 		p.note("Laid first, down: of strakes laid from a line, the girth from the sheer to the upper edge of the first of them. To taper and stealer: from where to where along the hull more is left below the last parallel strake than widths may be out by, and as much as the narrowest plank.")
 	}

@@ -11,7 +11,7 @@ import (
 // the next planks must be to bring it back.
 func hung(in Input) *page {
 	u := in.units()
-	p := table("As hung", "as hung: ahead of and behind the lining-off lines", col("Skin", 8), col("Strake hung", 9), col("Side", 11), col("Station", 9), col("Measured from", 10), col("To corner", 9),
+	p := table("As hung", "as hung: ahead of and behind the lining-off lines", col("Skin", 8), col("Strake hung", 9), col("Side", 11), col(in.stationHead(), 9), col("Measured from", 10), col("To corner", 9),
 		col("Girth, "+longUnit(u), 12), col("Line, "+longUnit(u), 12), col("Off, "+unit(u), 9), col("Stands", 10), col("Back after", 8))
 	most := 0
 	for _, r := range in.Result.Hung {

@@ -62,7 +62,7 @@ func flat(in Input, figures, jointed *page, skin hull.Skin, side hull.Side) (pic
 	if in.Result.Rules.Lay.Unlike || !in.has(skin, hull.Port) {
 		like = ""
 	}
-	d := picture{name: name, shows: "The side laid flat: strakes down from the sheer, scarfs as thick lines of their own length, stations across as dashes." + like + " Crosses: joints nearer to another than the rules allow."}
+	d := picture{name: name, shows: "The side laid flat: strakes down from the sheer, scarfs as thick lines of their own length, " + in.places().String() + "s across as dashes." + like + " Crosses: joints nearer to another than the rules allow."}
 	var strakes, scarfs, rings []point
 	lowest := 0.0
 	breaches := in.breaches()
@@ -91,7 +91,7 @@ func flat(in Input, figures, jointed *page, skin hull.Skin, side hull.Side) (pic
 		name string
 		pen  sheet.Pen
 		all  []point
-	}{{"stations", sheet.Dashed, stations}, {"strakes", sheet.Grey, strakes}, {"scarfs", sheet.Heavy, scarfs}, {"too near", sheet.Crosses, rings}} {
+	}{{in.places().String() + "s", sheet.Dashed, stations}, {"strakes", sheet.Grey, strakes}, {"scarfs", sheet.Heavy, scarfs}, {"too near", sheet.Crosses, rings}} {
 		if len(l.all) > 0 {
 			d.chart.Lines = append(d.chart.Lines, figures.points(name, l.name, l.pen, l.all))
 		}

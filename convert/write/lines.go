@@ -18,7 +18,7 @@ func bodyPlan(in Input, figures *page) []picture {
 	}
 	u := in.units()
 	const name = "Body plan"
-	d := picture{name: name, shows: "Sections at the stations named at their ends, the fore body to the right of the centre line and the after body to the left, one scale both ways. Crosses: offsets that a warning is about."}
+	d := picture{name: name, shows: "Sections at the " + in.places().String() + "s named at their ends, the fore body to the right of the centre line and the after body to the left, one scale both ways. Crosses: offsets that a warning is about."}
 	var every []point
 	middle := middleStation(in.Result.Hull.Sections)
 	hand, fore, after := map[string]float64{}, map[int][]point{}, map[int][]point{}
@@ -120,12 +120,12 @@ func ringed(in Input, place func(hull.Offsets, hull.Line, int) (point, bool)) []
 
 // halfBreadthPlan is the waterlines and the deck seen from above.
 func halfBreadthPlan(in Input, figures *page) []picture {
-	return plan(in, figures, "Half-breadth plan", "Waterlines and the deck from above, at the stations' positions; the scale across is its own. Crosses: offsets that a warning is about.", "half-breadth", hull.HalfBreadth)
+	return plan(in, figures, "Half-breadth plan", "Waterlines and the deck from above, at the "+in.places().String()+"s' positions; the scale across is its own. Crosses: offsets that a warning is about.", "half-breadth", hull.HalfBreadth)
 }
 
 // sheerPlan is the sheer, the buttocks and the profile seen from the side.
 func sheerPlan(in Input, figures *page) []picture {
-	return plan(in, figures, "Sheer plan", "The sheer, buttocks and rabbet from the side, at the stations' positions; the scale up is its own. Crosses: offsets that a warning is about.", "height above base", hull.Height)
+	return plan(in, figures, "Sheer plan", "The sheer, buttocks and rabbet from the side, at the "+in.places().String()+"s' positions; the scale up is its own. Crosses: offsets that a warning is about.", "height above base", hull.Height)
 }
 
 // plan is the table's lines of one view along the hull.

@@ -89,9 +89,9 @@ func mouldNotes(in Input, p *page) {
 	p.note("Computed shapes are for planning and checking. The hull on the stocks and the batten rule: fair every mould with a batten before it is cut. Scantlings are the designer's and the surveyor's.")
 	edge := "bevelled to the planking"
 	if r.MouldSquare {
-		edge = "left square, and laid in so far that the face away from the station line clears the planking"
+		edge = "left square, and laid in so far that the face away from the " + in.places().String() + " line clears the planking"
 	}
-	p.note(fmt.Sprintf("Moulds are %s thick, edges %s. Face on the station line: %s (standing: the fore face forward of the widest station and the after face abaft it).", in.units().Small(r.MouldThickness), edge, r.MouldFace))
+	p.note(fmt.Sprintf("Moulds are %s thick, edges %s. Face on the %s line: %s (standing: the fore face forward of the widest %[3]s and the after face abaft it).", in.units().Small(r.MouldThickness), edge, in.places(), r.MouldFace))
 	if r.FloorToBase > 0 {
 		p.note("Heights are down to the hull from the floor, which lies " + in.units().Long(r.FloorToBase) + " from the base line: the hull is built upside down.")
 	} else {

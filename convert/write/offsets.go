@@ -59,7 +59,7 @@ func (p *page) ownStations(n int, tables []hull.Offsets) {
 		return
 	}
 	all := make([]sheet.Cell, p.keys)
-	all[1] = text("Station")
+	all[1] = text(stationHeads[tables[n].Places])
 	for _, s := range tables[n].Stations {
 		all = append(all, text(s.Name))
 	}

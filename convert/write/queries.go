@@ -11,7 +11,7 @@ import (
 // queries is what there is to ask the designer of the table of offsets, in the
 // table's own words. It is there only where there is something to ask.
 func queries(in Input) *page {
-	p := table("Queries", "queries to the designer", col("No.", 5), col("Line", 18), col("Station", 8), col("Reads", 11), col("Stations beside", 17),
+	p := table("Queries", "queries to the designer", col("No.", 5), col("Line", 18), col(in.stationHead(), 8), col("Reads", 11), col(in.stationHead()+"s beside", 17),
 		col("Lines beside", 20), col("What is doubtful", 36), col("Proposed", 22), col("Used meanwhile", 12), col("Answer", 14), col("Where", 12))
 	p.csv, p.wide = true, true
 	p.note("Of the table as read. Used meanwhile: what the tables of this book go by until the answer comes; a blank, the figure as it reads, or none where it cannot be believed.")

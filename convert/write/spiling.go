@@ -24,18 +24,18 @@ func spiling(in Input) *page {
 	}
 	p.note("Sny: how far the upper edge leaves the straight line between its ends, + where it hangs towards the keel. Board to the sweep: the narrowest straight board that covers both faces; sprung: a straight-edged one, sprung edgewise into its place.")
 	p.note(fmt.Sprintf("Edgewise strain: 4 w s / l^2, at most %g by the setting \"edgewise strain\". Planks are got out %s: the setting \"planks got out\".", in.Result.Rules.Hull.EdgeStrain, in.Result.Rules.Hull.Planking))
-	p.note("Hollow of back: + to be worked out of it, - the back rounded; from the setting \"hollow from\" on it is in the thickness needed, rounded up as on Stock. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the station's plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
+	p.note("Hollow of back: + to be worked out of it, - the back rounded; from the setting \"hollow from\" on it is in the thickness needed, rounded up as on Stock. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the " + in.places().String() + "'s plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
 	p.note("Computed shapes are for planning. The hull on the stocks and the spiling batten rule: try the batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
 	for _, s := range in.Result.Spiled {
 		if s.Skin != hull.Strips {
-			p.line(spiledLine(s, u)...)
+			p.line(spiledLine(s, u, in.places())...)
 		}
 	}
 	return p
 }
 
 // spiledLine is one plank or piece.
-func spiledLine(s hull.Spiled, u measure.Style) []sheet.Cell {
+func spiledLine(s hull.Spiled, u measure.Style, places hull.Places) []sheet.Cell {
 	thick, widest := sheet.Cell{}, sheet.Cell{}
 	if s.Thick > 0 {
 		thick = small(s.Thick, u)
@@ -56,7 +56,7 @@ func spiledLine(s hull.Spiled, u measure.Style) []sheet.Cell {
 	}
 	return []sheet.Cell{text(string(s.Skin)), text(s.Strake), text(s.Side.String()), pieceOf(s), long(s.Length, u), small(s.Sny, u), small(s.Board, u), small(s.Straight, u),
 		text(lies), widest, {Kind: sheet.Number, Number: s.Strain, Format: "0.00000"}, small(s.Hollow, u), thick, degrees(s.Twist),
-		degrees(s.Fore.Off), bevel(s.Fore), degrees(s.After.Off), bevel(s.After), text(endsOn(s))}
+		degrees(s.Fore.Off), bevel(s.Fore), degrees(s.After.Off), bevel(s.After), text(endsOn(s, places))}
 }
 
 // pieceOf is a piece's place from the fore end, or that it is the whole plank.
@@ -68,7 +68,7 @@ func pieceOf(s hull.Spiled) sheet.Cell {
 }
 
 // endsOn is what a plank's two ends land on.
-func endsOn(s hull.Spiled) string {
+func endsOn(s hull.Spiled, places hull.Places) string {
 	at := func(e hull.EndCut) string {
 		switch {
 		case e.Joint:
@@ -76,7 +76,7 @@ func endsOn(s hull.Spiled) string {
 		case e.Stem:
 			return "middle line"
 		}
-		return "station"
+		return places.String()
 	}
 	return at(s.Fore) + ", " + at(s.After)
 }
@@ -85,7 +85,7 @@ func endsOn(s hull.Spiled) string {
 // edges on both faces, up from the lower edge of its board.
 func ordinates(in Input) *page {
 	u := in.units()
-	p := table("Ordinates", "shapes of planks", col("Strake", 9), col("Side", 11), col("Piece", 7), col("Station", 9))
+	p := table("Ordinates", "shapes of planks", col("Strake", 9), col("Side", 11), col("Piece", 7), col(in.stationHead(), 9))
 	for _, c := range lengths("At", u, 12) {
 		p.add(c)
 	}

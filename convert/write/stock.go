@@ -58,7 +58,7 @@ func boards(in Input, list *page) *page {
 	}
 	p.wide, p.csv = true, true
 	p.empty = "No boards: a table of boards (species, thickness, width, length, count) is needed."
-	p.note("Drawn on the upper edge, outside face up: a bar where an end is square, a slant where it is scarfed, a cross where a station lies, dots for what is left over. A piece's mark stands at its fore end where there is room.")
+	p.note("Drawn on the upper edge, outside face up: a bar where an end is square, a slant where it is scarfed, a cross where a " + in.places().String() + " lies, dots for what is left over. A piece's mark stands at its fore end where there is room.")
 	if in.Result.Rules.Stock.ShareCuts {
 		p.note("One slant between two pieces is one cut that serves the scarfs of both. A piece said to be turned (t where there is no room) lies end for end and inside face up, the same edge up: a half turn, by which its scarfs come out on their own faces. Its mark stands at its after end.")
 	}

@@ -14,10 +14,10 @@ import (
 // laid out by the station spacing, why, and how far out they may be; and which
 // bevels lie beyond the trial cuts.
 func CheckLaid(all []Schedule, shape *hull.Shape, r Rules) finding.List {
-	return append(checkAlong(all, shape), checkTrials(all, r)...)
+	return append(checkAlong(all, shape, r), checkTrials(all, r)...)
 }
 
-func checkAlong(all []Schedule, shape *hull.Shape) finding.List {
+func checkAlong(all []Schedule, shape *hull.Shape, r Rules) finding.List {
 	var bySpacing, past []Schedule
 	for _, s := range all {
 		switch {
@@ -43,7 +43,7 @@ func checkAlong(all []Schedule, shape *hull.Shape) finding.List {
 		worst := slices.MaxFunc(past, func(a, b Schedule) int { return int(max(-1, min(1, a.PastOff-b.PastOff))) })
 		may := "less than the table's own step"
 		if worst.PastOff >= shape.Form.Finest() {
-			may = shape.Form.Say(worst.PastOff)
+			may = r.Units.As(shape.Form, worst.PastOff)
 		}
 		f.Text = fmt.Sprintf("%s lies past the seam as drawn of %s: from the seam's end the marks go by the %s spacing, and may be out by %s",
 			worst.Places.Named(strings.Join(worst.Past, ", ")), planks(past), worst.Places, may)

@@ -106,7 +106,9 @@ func (e *extreme) count(is bool) {
 
 // write is a length in the words of a finding, as near as the rule of the offsets is
 // read.
-func (h *hull) write(l measure.Length) string { return h.r.say(h.o.Form, l.Round(h.o.Form.Finest())) }
+func (h *hull) write(l measure.Length) string {
+	return h.r.Units.As(h.o.Form, l.Round(h.o.Form.Finest()))
+}
 
 // zones is where limits of width differ: the topsides above the light waterline,
 // the bottom where the section is flatter than 45 degrees, the bilge between them.

@@ -80,9 +80,9 @@ func (s *Shape) typed(row Strake, run, loose measure.Length, r Rules) finding.Li
 	if !row.Length.OK() || run == 0 || (row.Length.Value-run).Abs() <= run.Times(r.LengthWithin/100)+loose {
 		return nil
 	}
-	runs := r.say(s.Form, run.Round(2*s.Form.Finest()))
+	runs := r.Units.As(s.Form, run.Round(2*s.Form.Finest()))
 	return finding.List{{Kind: StrakeRun, Cell: row.Length.Cell, Reads: row.Length.Text, Suggests: runs,
-		Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", row.Skin, row.Name, r.say(s.Form, row.Length.Value), runs)}}
+		Text: fmt.Sprintf("%s %s is listed %s long and runs %s on the hull", row.Skin, row.Name, r.Units.As(s.Form, row.Length.Value), runs)}}
 }
 
 // sides is the sides a row's strakes are lined off on; nil where they are not.

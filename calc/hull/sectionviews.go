@@ -49,7 +49,7 @@ func (h *hull) viewsApart() finding.List {
 		k := h.nearestStation(m.x)
 		f := finding.Finding{Kind: ViewsApart, Cell: a.Values[k].Cell, Also: []source.Cell{b.Values[k].Cell}, Reads: a.Values[k].Text,
 			Text: fmt.Sprintf("%s and %s are %s apart where they cross near %s", a.words(), b.words(),
-				h.o.Form.Say(measure.Inches(m.apart).Round(h.o.Resolution)), h.o.called(k))}
+				h.r.Units.As(h.o.Form, measure.Inches(m.apart).Round(h.o.Resolution)), h.o.called(k))}
 		found = append(found, f)
 	}
 	return found

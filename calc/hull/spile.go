@@ -228,7 +228,7 @@ func unfit(all []Spiled, strakes []Strake, form measure.Form, r Rules) finding.L
 	p := all[worst]
 	return finding.List{{Kind: SpileUnfit, Reads: p.Strake, Cell: cellOf(p.Skin, p.Strake, strakes),
 		Text: fmt.Sprintf("%d of the %s skin's strakes will not lie to a straight edge: %s must be sprung %s edgewise in %s, and no more than %s of width would take it",
-			n, p.Skin, p.Strake, r.say(form, p.Sny.Abs().Round(form.Finest())), r.say(form, p.Length.Round(16*form.Finest())), r.say(form, p.LiesWidth.Round(form.Finest())))}}
+			n, p.Skin, p.Strake, r.Units.As(form, p.Sny.Abs().Round(form.Finest())), r.Units.As(form, p.Length.Round(16*form.Finest())), r.Units.As(form, p.LiesWidth.Round(form.Finest())))}}
 }
 
 // cellOf is the cell of a strake of the list.

@@ -62,36 +62,3 @@ const (
 func (n Notation) String() string {
 	return [...]string{"", "feet-inches-eighths", "old print", "feet and inches", "inches and fractions", "decimal"}[n]
 }
-
-// Style is how lengths are written on the way out: the builder's own by
-// default, or what --units asks for.
-type Style uint8
-
-// The three styles of --units.
-const (
-	StyleFeet   Style = iota // feet-inches-eighths text beside decimal inches
-	StyleInches              // decimal inches
-	StyleMM                  // millimetres
-)
-
-// String is the style's word on the command line.
-func (s Style) String() string { return [...]string{"feet", "inches", "mm"}[s] }
-
-// Long writes a long length for a reader: 16' 3", 195 in or 4953 mm.
-func (s Style) Long(l Length) string {
-	if s == StyleFeet {
-		return FeetInchesText(l)
-	}
-	return s.Small(l)
-}
-
-// Small writes a thickness or a width for a reader: 1 1/2 in, 1.5 in or 38.1 mm.
-func (s Style) Small(l Length) string {
-	switch s {
-	case StyleFeet:
-		return InchesText(l) + " in"
-	case StyleMM:
-		return tidy(l.Millimetres(), 1) + " mm"
-	}
-	return l.String()
-}

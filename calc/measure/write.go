@@ -36,24 +36,6 @@ func (f Form) Write(l Length) string {
 	return s
 }
 
-// Say writes a length as Write does, with the unit of a bare number after it: what
-// is said to a reader who does not see the table's heading.
-func (f Form) Say(l Length) string {
-	switch f.Notation {
-	case FeetInchesEighths, OldPrint, FeetInchesFractions:
-		return f.Write(l)
-	}
-	switch f.Unit {
-	case Fractions:
-		return f.Write(l)
-	case NoUnit, InInches:
-		return f.Write(l) + " in"
-	case InFeet:
-		return f.Write(l) + " ft"
-	}
-	return f.Write(l) + " " + f.Unit.String()
-}
-
 // places is how many figures after the point a length is written with.
 func places(u Unit, l Length) int {
 	switch u {

@@ -7,13 +7,6 @@ import (
 	"strakebook/calc/measure"
 )
 
-// isSet says that a book or the command line gives a setting.
-func (r *reader) isSet(setting string, over []string) bool {
-	is := func(name string) bool { return settingName(name) == settingName(setting) }
-	return slices.ContainsFunc(r.given, func(g givenSetting) bool { return is(g.name) }) ||
-		slices.ContainsFunc(over, func(s string) bool { name, _, _ := strings.Cut(s, "="); return is(name) })
-}
-
 // ownUnits is how the builder's own tables write lengths, by which the new book
 // goes where nothing is set: millimetres where most of their lines are metric,
 // else feet where any table has feet, else inches.

@@ -73,13 +73,9 @@ func (r *reader) spacingIdle() {
 			if !okA || !okB || !a.At.OK() || !b.At.OK() || (b.At.Value-a.At.Value-spacing.Times(y-x)).Abs() <= measure.Eighth {
 				continue
 			}
-			f := finding.Finding{Kind: ConventionTwo, Cell: b.At.Cell, Reads: b.At.Text,
+			r.add(finding.Finding{Kind: ConventionTwo, Cell: b.At.Cell, Also: who.cells(), Reads: b.At.Text,
 				Text: fmt.Sprintf("stations %s and %s are given %v apart, and %s: the positions given were used", a.Name, b.Name, b.At.Value-a.At.Value, who.says("station spacing", spacing.String())),
-				Do:   "look which is so: clear the positions, or take the setting out"}
-			if who.at != (source.Cell{}) {
-				f.Also = []source.Cell{who.at}
-			}
-			r.add(f)
+				Do:   "look which is so: clear the positions, or take the setting out"})
 			return
 		}
 	}

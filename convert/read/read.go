@@ -93,11 +93,11 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.leftovers(p)
 	}
 	r.checkGuide()
-	if !r.isSet("units", o.Set) {
+	if r.stated["units"].by == "" {
 		r.rules.Yard.Units = r.ownUnits()
 	}
 	if r.rules.Yard.Units == measure.StyleMM {
-		r.rules.RoundMetric(func(name string) bool { return r.isSet(name, o.Set) })
+		r.rules.RoundMetric(func(name string) bool { return r.stated[name].by != "" })
 	}
 	r.job.Rules = r.rules
 	return r.job, r.tables, r.found

@@ -29,6 +29,14 @@ func (s stated) says(name, value string) string {
 	return fmt.Sprintf("%q is %q by %s", name, value, s.by)
 }
 
+// cells is the cell of the book that states it, if one does.
+func (s stated) cells() []source.Cell {
+	if s.at == (source.Cell{}) {
+		return nil
+	}
+	return []source.Cell{s.at}
+}
+
 // state keeps who states a setting; to say that it is not stated, or not known, is
 // to state nothing.
 func (r *reader) state(name string, who stated) {
@@ -61,12 +69,9 @@ func over[T comparable](r *reader, name string, set T, who stated, words spoken[
 	case words.by == "" || words.is == set:
 		return set
 	}
-	f := finding.Finding{Kind: ConventionTwo, Cell: table, Reads: words.by,
+	f := finding.Finding{Kind: ConventionTwo, Cell: table, Also: who.cells(), Reads: words.by,
 		Text: fmt.Sprintf("%s, and %s: %q was used", says, who.says(name, write(set)), write(set)),
 		Do:   fmt.Sprintf("look which of the two is so: strike out the words that are not, or set %q right", name)}
-	if who.at != (source.Cell{}) {
-		f.Also = []source.Cell{who.at}
-	}
 	if who.by == byGuide {
 		f.Kind, f.Do = ConventionRead, "" // it was written to put the book's words right
 	}

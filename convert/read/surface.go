@@ -115,7 +115,7 @@ func (r *reader) gauge(own []string, p *page, b bevel.Readings) bevel.Gauge {
 	fits := func(g bevel.Gauge) bool { return g != bevel.GaugeUnstated && b.AboutNinety() == (g != bevel.OffSquare) }
 	switch {
 	case who.by != "" && who.by != byGuide && fits(words.is) && !fits(set):
-		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Reads: words.by,
+		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Also: who.cells(), Reads: words.by,
 			Text: fmt.Sprintf("%s, which the figures of this table cannot be: they were read %s, as the words over it say", who.says("bevels read", set.String()), words.is),
 			Do:   "nothing, if the words are right"})
 	case who.by != "":

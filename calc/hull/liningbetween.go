@@ -7,16 +7,25 @@ import (
 	"gonum.org/v1/gonum/interp"
 )
 
-// markedAt is the stations of the hull, in order, at which some seam is marked and
-// there is a section to lay the marks on.
-func (h *hull) markedAt(l *lined, m SeamMarks) []int {
+// markedAt is the stations of the hull, in order, at which some seam is marked.
+func (h *hull) markedAt(m SeamMarks) []int {
 	var all []int
 	for k, st := range h.o.Stations {
-		if i := m.place(st.Name); i >= 0 && st.Name != "" && m.any(i) && l.sections[k] != nil {
+		if i := m.place(st.Name); i >= 0 && st.Name != "" && m.any(i) {
 			all = append(all, k)
 		}
 	}
 	return all
+}
+
+// any says that some seam is marked at a station of the marks.
+func (m SeamMarks) any(i int) bool {
+	for _, s := range m.Seams {
+		if i < len(s.Values) && s.Values[i].OK() {
+			return true
+		}
+	}
+	return false
 }
 
 // shareBetween draws the seams between the stations marked: each strake's part of the

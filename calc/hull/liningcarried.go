@@ -14,38 +14,10 @@ type carried struct {
 	share []float64 // by seam; NaN for one that does not reach that station
 }
 
-// markedFrom is the first and the last station of the hull at which any seam is
-// marked; -1 where none is.
-func (h *hull) markedFrom(m SeamMarks) (first, last int) {
-	first, last = -1, -1
-	for k, st := range h.o.Stations {
-		for i, at := range m.Stations {
-			if h.station(at.Name) == k && m.any(i) && st.Name != "" {
-				if first < 0 {
-					first = k
-				}
-				last = k
-			}
-		}
-	}
-	return first, last
-}
-
-// any says that some seam is marked at a station of the marks.
-func (m SeamMarks) any(i int) bool {
-	for _, s := range m.Seams {
-		if i < len(s.Values) && s.Values[i].OK() {
-			return true
-		}
-	}
-	return false
-}
-
-// carryOn draws the seams on beyond the first and the last station marked, as far as
+// carryOn draws the seams on beyond the first and the last station marked (-1: none), as far as
 // there are sections: each keeps its part of the girth there, and where the stem or
 // the stern post cuts the sections short ends on it.
-func (h *hull) carryOn(l *lined, m SeamMarks) finding.List {
-	first, last := h.markedFrom(m)
+func (h *hull) carryOn(l *lined, m SeamMarks, first, last int) finding.List {
 	if first < 0 {
 		return nil
 	}

@@ -32,7 +32,10 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 	}
 	var found finding.List
 	middles := m.middles()
-	first, last := h.markedFrom(m)
+	at, first, last := h.markedAt(m), -1, -1
+	if len(at) > 0 {
+		first, last = at[0], at[len(at)-1]
+	}
 	for j, s := range m.Seams {
 		l.names[j] = s.Strake
 		marked := h.spread(m.Stations, s)
@@ -69,9 +72,9 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 			found = append(found, h.beyondGirth(l, m, s)...)
 		}
 	}
-	at := h.markedAt(l, m)
+	at = slices.DeleteFunc(at, func(k int) bool { return l.sections[k] == nil })
 	h.shareBetween(l, at)
-	found = append(found, h.carryOn(l, m)...)
+	found = append(found, h.carryOn(l, m, first, last)...)
 	l.markShared(m.Kind)
 	for j, s := range m.Seams {
 		found = append(found, h.widthGaps(m, s, l.marked[j], first, last)...)

@@ -82,8 +82,8 @@ func checkNone(all []Schedule, strakes []hull.Strake, r Rules) finding.List {
 		free := free(rows, r)
 		for _, k := range rows {
 			for _, name := range k.Names() {
-				lacks := lacking(all, k, name)
-				if name == free || lacks == "" {
+				without := cardless(all, k, name)
+				if name == free || len(without) == 0 {
 					continue
 				}
 				if len(names) == 0 {
@@ -91,7 +91,11 @@ func checkNone(all []Schedule, strakes []hull.Strake, r Rules) finding.List {
 				} else if k.Cell != f.Cell && !slices.Contains(f.Also, k.Cell) {
 					f.Also = append(f.Also, k.Cell)
 				}
-				names = append(names, strings.TrimSpace(fmt.Sprintf("%s %s", skin, name)+lacks))
+				words := strings.TrimSpace(fmt.Sprintf("%s %s", skin, name))
+				if len(without) == 1 {
+					words += " " + without[0].String()
+				}
+				names = append(names, words)
 			}
 		}
 	}
@@ -105,8 +109,8 @@ func checkNone(all []Schedule, strakes []hull.Strake, r Rules) finding.List {
 	return finding.List{f}
 }
 
-// lacking is the side of a strake that has no card: "" for none, a blank for all.
-func lacking(all []Schedule, k hull.Strake, name string) string {
+// cardless is the sides of a strake that have no card.
+func cardless(all []Schedule, k hull.Strake, name string) []hull.Side {
 	sides := []hull.Side{k.Side}
 	if k.Side == hull.BothSides {
 		sides = []hull.Side{hull.Starboard, hull.Port}
@@ -117,13 +121,7 @@ func lacking(all []Schedule, k hull.Strake, name string) string {
 			without = append(without, side)
 		}
 	}
-	switch {
-	case len(without) == 0:
-		return ""
-	case len(without) == 2:
-		return " "
-	}
-	return " " + without[0].String()
+	return without
 }
 
 // free is the strake whose sawn edge is at no seam: the first at the sheer, or the

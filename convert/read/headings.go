@@ -1,6 +1,7 @@
 package read
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -101,21 +102,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			break // what stands beside it
 		}
 		last = col
-		whole, nearest := "", ""
-		for row := top; row <= bottom; row++ {
-			c := p.spread(row, col)
-			if row == bottom && top == bottom {
-				c = p.at(row, col)
-			}
-			if c.Kind == sheet.Text && text(c) != nearest {
-				nearest = text(c)
-				whole = strings.TrimSpace(whole + " " + nearest)
-			}
-			if n, ok := r.widthHead(c); ok && row == bottom && (n.numbered || n.transom) {
-				n.col = col
-				t.names = append(t.names, n)
-			}
-		}
+		whole, nearest := r.headWords(t, col)
 		if whole == "" {
 			continue
 		}
@@ -123,17 +110,11 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 		if kind.long && r.namesLine(nearest) {
 			return nil // a table of stations, a line a column
 		}
-		m := r.words.heading(whole)
-		if m == "" && top < bottom {
-			if m = r.words.heading(nearest); m == "" {
-				m = r.words.heading(strings.TrimSpace(strings.TrimSuffix(whole, nearest)))
-			}
-		}
 		if commonName(whole) {
 			common = append(common, col)
 			continue
 		}
-		m = r.sidedLength(kind.sense(m, whole), whole)
+		m := r.sidedLength(kind.sense(r.meaningOf(whole, nearest), whole), whole)
 		if m == "size" && size == 0 && slices.Contains(kind.fields, "thickness") {
 			size = col
 		}
@@ -149,16 +130,7 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 			}
 			continue
 		}
-		t.cols[m] = col
-		if t.left == 0 {
-			t.left = col
-		}
-		t.right = max(t.right, col)
-		if form, ok := headUnit(whole); ok {
-			t.said[m] = form
-		} else if form, ok := headUnit(nearest); ok {
-			t.said[m] = form
-		}
+		t.holds(m, col, whole, nearest)
 	}
 	if size > 0 {
 		r.sized(t, size)
@@ -168,25 +140,81 @@ func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
 	if len(t.cols) < kind.least || !t.complete() {
 		return nil
 	}
-	if few := len(t.names) < fewestNames && !(len(t.names) == 2 && t.names[0].ofWidth && t.names[1].ofWidth); len(t.names) > 0 && (few || kind.name != "strakes") {
-		if len(t.names) >= fewestNames {
-			return nil // a table of stations
-		}
-		t.names = nil
-	}
-	if top < bottom && !r.addsBelow(t) || kind.long && r.linesBelow(p, bottom+1) {
+	if t.ofStations() || top < bottom && !r.addsBelow(t) || kind.long && r.linesBelow(p, bottom+1) {
 		return nil
 	}
+	t.bounded()
+	t.caption = r.above(p, top, t.left, bottom+1, t.right)
+	return t
+}
+
+// headWords is what heads a column: all of it, one row after another, and the row
+// nearest to the figures. A station's name there is kept.
+func (r *reader) headWords(t *records, col int) (whole, nearest string) {
+	for row := t.top; row <= t.head; row++ {
+		c := t.page.spread(row, col)
+		if t.top == t.head {
+			c = t.page.at(row, col)
+		}
+		if c.Kind == sheet.Text && text(c) != nearest {
+			nearest = text(c)
+			whole = strings.TrimSpace(whole + " " + nearest)
+		}
+		if n, ok := r.widthHead(c); ok && row == t.head && (n.numbered || n.transom) {
+			n.col = col
+			t.names = append(t.names, n)
+		}
+	}
+	return whole, nearest
+}
+
+// meaningOf is what a heading means: as a whole, else by its last row, else by the
+// rows above that.
+func (r *reader) meaningOf(whole, nearest string) string {
+	return cmp.Or(r.words.heading(whole), r.words.heading(nearest), r.words.heading(strings.TrimSpace(strings.TrimSuffix(whole, nearest))))
+}
+
+// holds notes which column a field stands in, and the unit that its heading says.
+func (t *records) holds(field string, col int, whole, nearest string) {
+	t.cols[field] = col
+	if t.left == 0 {
+		t.left = col
+	}
+	t.right = max(t.right, col)
+	if form, ok := headUnit(whole); ok {
+		t.said[field] = form
+	} else if form, ok := headUnit(nearest); ok {
+		t.said[field] = form
+	}
+}
+
+// ofStations says that so many headings are stations' names that this is a table of
+// stations and no list; too few to be widths by station are left.
+func (t *records) ofStations() bool {
+	two := len(t.names) == 2 && t.names[0].ofWidth && t.names[1].ofWidth
+	few := len(t.names) < fewestNames
+	switch {
+	case few && !two:
+		t.names = nil
+	case t.kind.name != "strakes" && !few:
+		return true
+	case t.kind.name != "strakes":
+		t.names = nil
+	}
+	return false
+}
+
+// bounded ends a list at its last heading, known or not, and leaves those of what
+// stands beside it.
+func (t *records) bounded() {
 	for t.heads[t.right+1] != "" {
 		t.right++ // headings not known, of the same table
 	}
 	for col := range t.heads {
 		if col > t.right || col < t.left && t.heads[col+1] == "" {
-			delete(t.heads, col) // what stands beside it
+			delete(t.heads, col)
 		}
 	}
-	t.caption = r.above(p, top, t.left, bottom+1, t.right)
-	return t
 }
 
 // namesLine says that a heading is one line of the hull by its name: WL 6, deck.

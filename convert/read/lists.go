@@ -133,53 +133,26 @@ func (r *reader) hung(t *records) {
 // longBevels reads bevels kept as a list: strake, edge, station, reading.
 func (r *reader) longBevels(t *records) {
 	b := bevel.Readings{Cell: t.page.cell(t.head, t.left)}
-	skin := hull.Planks
-	for _, c := range t.caption {
-		if s := r.skinIn(c); s != "" {
-			skin = s
-			break
-		}
-	}
+	want := bevel.Seam{Skin: r.captionSkin(t)}
 	table := t.found("bevels")
-	at := map[string]int{}
-	last, strake := "", ""
+	last := ""
 	var readings []measure.Angle
 	for _, row := range t.rows {
 		station, ok := r.stationOf(t, row, &last)
-		if s := t.text(row, "strake"); s != "" {
-			strake = s
-		}
-		if !ok || strake == "" {
+		r.longSeam(t, row, &want)
+		if !ok || want.Strake == "" {
 			r.unnamed(t, row, "station")
 			continue
 		}
-		if s := skinOf(t.text(row, "skin")); s != "" {
-			skin = s
-		}
-		side := sideIn(t.caption)
-		if s := t.text(row, "side"); s != "" {
-			side = sideOf(s)
-		}
-		k, known := at[station]
-		if !known {
+		k := slices.IndexFunc(b.Stations, func(s hull.Station) bool { return s.Name == station })
+		if k < 0 {
 			k = len(b.Stations)
-			at[station] = k
 			b.Stations = append(b.Stations, hull.Station{Name: station, Cell: t.page.cell(row, t.cols["station"])})
 		}
-		want := bevel.Seam{Strake: strake, Skin: skin, Side: side, Edge: edgeIn(t.text(row, "edge")), Cell: t.page.cell(row, t.cols["strake"])}
-		i := slices.IndexFunc(b.Seams, func(s bevel.Seam) bool {
-			return s.Strake == want.Strake && s.Skin == want.Skin && s.Side == want.Side && s.Edge == want.Edge
-		})
-		if i < 0 {
-			i = len(b.Seams)
-			b.Seams = append(b.Seams, want)
-		}
-		s := &b.Seams[i]
+		s := seamIn(&b, want)
 		c, cell, _ := t.cell(row, "bevels")
 		v := r.angle(c, cell, *s)
-		for len(s.Readings) <= k {
-			s.Readings = append(s.Readings, source.Reading[measure.Angle]{})
-		}
+		s.Readings = slices.Concat(s.Readings, make([]source.Reading[measure.Angle], max(0, k+1-len(s.Readings))))
 		if s.Readings[k].State != source.Blank {
 			r.add(finding.Finding{Kind: ValueTwice, Cell: cell, Also: []source.Cell{s.Readings[k].Cell}, Reads: v.Text, Suggests: s.Readings[k].Text,
 				Text: fmt.Sprintf("the bevel of %s %s at station %s is given a second time", s.Skin, s.Strake, station)})
@@ -192,9 +165,8 @@ func (r *reader) longBevels(t *records) {
 		}
 	}
 	for i := range b.Seams {
-		for len(b.Seams[i].Readings) < len(b.Stations) {
-			b.Seams[i].Readings = append(b.Seams[i].Readings, source.Reading[measure.Angle]{})
-		}
+		s := &b.Seams[i]
+		s.Readings = slices.Concat(s.Readings, make([]source.Reading[measure.Angle], len(b.Stations)-len(s.Readings)))
 	}
 	b.Gauge, b.InStation = r.gauge(t.caption, t.page, b), r.inStation(t.caption, t.page, b.Cell)
 	r.pointedBevels(t.page, &b)
@@ -202,4 +174,41 @@ func (r *reader) longBevels(t *records) {
 	table.Stations, table.Lines, table.Unit, table.Notation = len(b.Stations), len(b.Seams), "degrees", b.Gauge.String()
 	r.tables = append(r.tables, table)
 	r.job.Bevels = append(r.job.Bevels, b)
+}
+
+// captionSkin is the skin that the caption of a list names, planks where none.
+func (r *reader) captionSkin(t *records) hull.Skin {
+	for _, c := range t.caption {
+		if s := r.skinIn(c); s != "" {
+			return s
+		}
+	}
+	return hull.Planks
+}
+
+// longSeam is the seam that a row of a list of bevels is of: strake and skin are those
+// of the row above where it gives none.
+func (r *reader) longSeam(t *records, row int, of *bevel.Seam) {
+	if s := t.text(row, "strake"); s != "" {
+		of.Strake = s
+	}
+	if s := skinOf(t.text(row, "skin")); s != "" {
+		of.Skin = s
+	}
+	of.Side = sideIn(t.caption)
+	if s := t.text(row, "side"); s != "" {
+		of.Side = sideOf(s)
+	}
+	of.Edge, of.Cell = edgeIn(t.text(row, "edge")), t.page.cell(row, t.cols["strake"])
+}
+
+// seamIn is a seam of a table of bevels, a new one where the table has none such.
+func seamIn(b *bevel.Readings, want bevel.Seam) *bevel.Seam {
+	for i := range b.Seams {
+		if s := &b.Seams[i]; s.Strake == want.Strake && s.Skin == want.Skin && s.Side == want.Side && s.Edge == want.Edge {
+			return s
+		}
+	}
+	b.Seams = append(b.Seams, want)
+	return &b.Seams[len(b.Seams)-1]
 }

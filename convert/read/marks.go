@@ -23,35 +23,11 @@ var (
 // widths, the builder's marks of the seams, or girths measured to edges hung.
 func (r *reader) marks(t *stationTable) {
 	words := strings.ToLower(measure.Fold(strings.Join(append(t.ownWords(), t.caption...), "\n")))
-	said, two := r.formOf(t.page, t.ownWords(), t.caption)
-	if f, ok := r.guideForm(t.page, t); ok {
-		said, two = f, false
-	}
-	_, cols, _ := quietly(r, func() ([]hull.Station, []int, []name) { return r.stationsOf(t, measure.Form{}) })
-	var cells []sheet.Cell
-	var rows [][]sheet.Cell
-	for _, row := range t.lines {
-		line := t.cells(row, cols)
-		rows, cells = append(rows, line), append(cells, line...)
-	}
-	e := weigh(cells)
-	d := r.formed(e, said, r.bare, false)
-	d.torn(e, two)
-	corner := t.place(t.head, t.labelAt())
-	if d.open {
-		r.add(finding.Finding{Kind: UnitOpen, Cell: corner, Text: fmt.Sprintf("the %s by station are numbers without a unit", t.kind)})
-	}
-	stations, cols, _ := r.stationsOf(t, d.form)
+	d, stations, cols := r.marksForm(t)
 	read := r.seamReader(t)
-	d.dates = datesOf(rows, d.form)
-	kind := hull.MarkWidths
-	switch {
-	case t.kind == "widths":
-	case rabbetText.MatchString(words):
-		kind = hull.MarkFromRabbet
-	case sheerText.MatchString(words):
-		kind = hull.MarkFromSheer
-	default:
+	corner := t.place(t.head, t.labelAt())
+	kind, ok := measuredFrom(t, words)
+	if !ok {
 		r.add(finding.Finding{Kind: ConventionOpen, Cell: corner, Text: "girths by station are given, and nothing says whether from the sheer or from the rabbet"})
 		return
 	}
@@ -87,6 +63,42 @@ func (r *reader) marks(t *stationTable) {
 	r.tableRead()
 	r.tables = append(r.tables, table)
 	r.job.Seams = append(r.job.Seams, all...)
+}
+
+// marksForm is how a table of marks is written, its stations and their columns.
+func (r *reader) marksForm(t *stationTable) (d decision, stations []hull.Station, cols []int) {
+	said, two := r.formOf(t.page, t.ownWords(), t.caption)
+	if f, ok := r.guideForm(t.page, t); ok {
+		said, two = f, false
+	}
+	_, cols, _ = quietly(r, func() ([]hull.Station, []int, []name) { return r.stationsOf(t, measure.Form{}) })
+	var cells []sheet.Cell
+	var rows [][]sheet.Cell
+	for _, row := range t.lines {
+		line := t.cells(row, cols)
+		rows, cells = append(rows, line), append(cells, line...)
+	}
+	e := weigh(cells)
+	d = r.formed(e, said, r.bare, false)
+	d.torn(e, two)
+	if d.open {
+		r.add(finding.Finding{Kind: UnitOpen, Cell: t.place(t.head, t.labelAt()), Text: fmt.Sprintf("the %s by station are numbers without a unit", t.kind)})
+	}
+	stations, cols, _ = r.stationsOf(t, d.form)
+	d.dates = datesOf(rows, d.form)
+	return d, stations, cols
+}
+
+// measuredFrom is what the marks of a table are, by its words; not ok where they do
+// not say from where girths were measured.
+func measuredFrom(t *stationTable, words string) (kind hull.MarkKind, ok bool) {
+	switch {
+	case t.kind == "widths":
+		return hull.MarkWidths, true
+	case rabbetText.MatchString(words):
+		return hull.MarkFromRabbet, true
+	}
+	return hull.MarkFromSheer, sheerText.MatchString(words)
 }
 
 // hungRow takes one strake's girths as hung.

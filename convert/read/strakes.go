@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,35 +23,14 @@ type column struct {
 // lengths decides each length column of a table by itself; one that says nothing
 // of its unit is in that of its neighbour, thickness and width alike.
 func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[string]column {
+	fields = slices.DeleteFunc(fields, func(f string) bool { _, ok := t.cols[f]; return !ok })
 	all := map[string]column{}
 	said, two := r.formOf(t.page, nil, t.caption)
 	if two {
 		said = measure.Form{}
 	}
 	for _, f := range fields {
-		if _, ok := t.cols[f]; !ok {
-			continue
-		}
-		own := said
-		if form, ok := t.said[f]; ok {
-			own = form
-		}
-		bare := r.bare
-		if f == "length" && t.cols[f] == t.size && own.Unit < measure.InMillimetres {
-			own, bare = measure.Form{}, measure.NoUnit // 1 x 6 x 12 is of inches, and feet long
-		}
-		if r.now != nil {
-			if form, ok := fieldOfGuide(*r.now, f); ok {
-				own = form
-			}
-		}
-		r.fineColumn(t, t.cols[f])
-		cells, _ := t.column(f)
-		e := weigh(cells)
-		d := r.formed(e, own, bare, f != "thickness" && f != "width")
-		_, _, open := says(t.heads[t.cols[f]])
-		d.torn(e, open || two && own == said)
-		all[f] = column{d, e.decimal}
+		all[f] = r.lengthColumn(t, f, said, two)
 	}
 	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {portLength, starboardLength}, {starboardLength, portLength}, {"badfrom", "length"}, {"badto", "length"}} {
 		c, ok := all[pair[0]]
@@ -61,20 +41,50 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 			all[pair[0]] = c
 		}
 	}
+	r.lengthsTold(t, table, fields, all)
+	r.sizesSaid(t)
+	return all
+}
+
+// lengthColumn decides one length column by its own figures, its heading and what the
+// caption says.
+func (r *reader) lengthColumn(t *records, field string, said measure.Form, two bool) column {
+	own := said
+	if form, ok := t.said[field]; ok {
+		own = form
+	}
+	bare := r.bare
+	if field == "length" && t.cols[field] == t.size && own.Unit < measure.InMillimetres {
+		own, bare = measure.Form{}, measure.NoUnit // 1 x 6 x 12 is of inches, and feet long
+	}
+	if r.now != nil {
+		if form, ok := fieldOfGuide(*r.now, field); ok {
+			own = form
+		}
+	}
+	r.fineColumn(t, t.cols[field])
+	cells, _ := t.column(field)
+	e := weigh(cells)
+	d := r.formed(e, own, bare, field != "thickness" && field != "width")
+	_, _, open := says(t.heads[t.cols[field]])
+	d.torn(e, open || two && own == said)
+	return column{d, e.decimal}
+}
+
+// lengthsTold tells how the length columns are written, and asks for the units of those
+// that are open.
+func (r *reader) lengthsTold(t *records, table *source.Table, fields []string, all map[string]column) {
 	var units []string
 	open := false
 	for _, f := range fields {
-		c, ok := all[f]
-		if !ok {
-			continue
-		}
+		c, at := all[f], t.page.cell(t.head, t.cols[f])
 		open = open || c.open
 		if c.open {
-			r.add(finding.Finding{Kind: UnitOpen, Cell: t.page.cell(t.head, t.cols[f]),
+			r.add(finding.Finding{Kind: UnitOpen, Cell: at,
 				Text: fmt.Sprintf("the column %q of the %s holds numbers without a unit", t.heads[t.cols[f]], table.Table)})
 		}
 		if c.against != "" {
-			r.add(finding.Finding{Kind: UnitAgainst, Cell: t.page.cell(t.head, t.cols[f]), Reads: c.against,
+			r.add(finding.Finding{Kind: UnitAgainst, Cell: at, Reads: c.against,
 				Text: fmt.Sprintf("the heading says %s, and the figures are written in %s", c.against, c.form.Notation)})
 		}
 		cells, places := t.column(f)
@@ -93,8 +103,6 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 	if open {
 		table.Unit = strings.Join(units, "; ") // a unit that is open is not that of the others
 	}
-	r.sizesSaid(t)
-	return all
 }
 
 // oneUnit is the units of some columns as show prints them: one word where they

@@ -133,7 +133,7 @@ func (r *reader) hung(t *records) {
 // longBevels reads bevels kept as a list: strake, edge, station, reading.
 func (r *reader) longBevels(t *records) {
 	b := bevel.Readings{Cell: t.page.cell(t.head, t.left)}
-	want := bevel.Seam{Skin: r.captionSkin(t)}
+	want := bevel.Seam{Skin: r.captionSkin(t.caption)}
 	table := t.found("bevels")
 	last := ""
 	var readings []measure.Angle
@@ -174,16 +174,6 @@ func (r *reader) longBevels(t *records) {
 	table.Stations, table.Lines, table.Unit, table.Notation = len(b.Stations), len(b.Seams), "degrees", b.Gauge.String()
 	r.tables = append(r.tables, table)
 	r.job.Bevels = append(r.job.Bevels, b)
-}
-
-// captionSkin is the skin that the caption of a list names, planks where none.
-func (r *reader) captionSkin(t *records) hull.Skin {
-	for _, c := range t.caption {
-		if s := r.skinIn(c); s != "" {
-			return s
-		}
-	}
-	return hull.Planks
 }
 
 // longSeam is the seam that a row of a list of bevels is of: strake and skin are those

@@ -8,6 +8,7 @@ import (
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/scarf"
+	"strakebook/calc/source"
 	"strakebook/calc/stock"
 )
 
@@ -26,7 +27,16 @@ type Job struct {
 	Rules     Rules
 	Decisions []Decision // on figures of the offsets, and those to let a finding stand; those of other cells are read already
 
+	SetInBook []SetInBook // settings and prices that the builder changed in the new book itself
+
 	TakeProposals bool // the likeliest reading is taken of every offset that one is proposed of
+}
+
+// SetInBook is one value that the builder changed in the new book itself, and what
+// his own tables, or the defaults, have in its place.
+type SetInBook struct {
+	Name, Before string
+	Cell         source.Cell // of a price, the board it is of
 }
 
 // Decision is what the builder wrote beside a finding on a Warnings sheet that

@@ -47,6 +47,9 @@ func (s Setting) SetIn(text, unit string) error {
 	return s.Value.(length).setIn(text, beside)
 }
 
+// Written is the value and its unit.
+func (s Setting) Written() string { return strings.TrimSpace(s.Value.String() + " " + s.Value.Unit()) }
+
 // Words is the words the setting may be, for a list to choose from; nil where it
 // is a quantity or free text.
 func (s Setting) Words() []string {

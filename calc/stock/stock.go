@@ -4,6 +4,7 @@ package stock
 
 import (
 	"fmt"
+	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -26,6 +27,27 @@ type Board struct {
 	Source    string       // "rack", "mill", a merchant's name
 	Cell      source.Cell
 }
+
+// Called is what a board of the rack is known by: its mark, or its row of those
+// counted from nought.
+func (b Board) Called(row int) string {
+	if b.Mark != "" {
+		return b.Mark
+	}
+	return fmt.Sprintf("row %d", row+1)
+}
+
+// PriceOf says what a board's price is of, and PricedAt where the rack has it.
+func (b Board) PriceOf() string {
+	of := "of a board"
+	if b.PerFoot {
+		of += " foot"
+	}
+	return strings.TrimSpace(of + " of " + b.Species)
+}
+
+// PricedAt is the line of the rack.
+func (b Board) PricedAt() string { return "the rack, " + b.Cell.String() }
 
 // whole says that a board has a size.
 func (b Board) whole() bool {

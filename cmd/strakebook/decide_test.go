@@ -2,6 +2,9 @@ package main
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
+	"strings"
 
 	"github.com/rogpeppe/go-internal/testscript"
 	"github.com/xuri/excelize/v2"
@@ -28,4 +31,31 @@ func decide(ts *testscript.TestScript, _ bool, args []string) {
 		}
 	}
 	ts.Fatalf("no finding at %s", args[1])
+}
+
+// write is what a builder does to a cell of a book: the one named, or the value in the
+// box of a setting.
+//
+//	write BOOK Sheet!C7 words
+//	write BOOK 'rip kerf' 1/4
+func write(ts *testscript.TestScript, _ bool, args []string) {
+	if len(args) != 3 {
+		ts.Fatalf("usage: write book cell words")
+	}
+	path := ts.MkAbs(args[0])
+	book, err := excelize.OpenFile(path)
+	ts.Check(err)
+	sheet, ref, of := strings.Cut(args[1], "!")
+	if !of {
+		rows, err := book.GetRows("Settings")
+		ts.Check(err)
+		i := slices.IndexFunc(rows, func(row []string) bool { return len(row) > 0 && row[0] == args[1] })
+		sheet, ref = "Settings", fmt.Sprintf("B%d", i+1)
+	}
+	var value any = args[2]
+	if number, err := strconv.ParseFloat(args[2], 64); err == nil {
+		value = number
+	}
+	ts.Check(book.SetCellValue(sheet, ref, value))
+	ts.Check(book.Save())
 }

@@ -20,5 +20,5 @@ func TestScript(t *testing.T) {
 	}
 	testscript.Run(t, testscript.Params{Dir: "../../testdata/script", UpdateScripts: os.Getenv("UPDATE") != "",
 		Setup: func(env *testscript.Env) error { env.Setenv("BOOKS", books); return nil },
-		Cmds:  map[string]func(*testscript.TestScript, bool, []string){"decide": decide}})
+		Cmds:  map[string]func(*testscript.TestScript, bool, []string){"decide": decide, "write": write}})
 }

@@ -34,6 +34,9 @@ type reader struct {
 	given    []givenSetting
 	stated   map[string]stated // settings by name
 	decided  []warned
+	boxed    []box                                     // values changed on a Settings sheet of ours
+	madeIn   string                                    // the units that sheet was made in
+	boxTold  []finding.Finding                         // what is told of those of the settings
 	at       map[string]source.Reading[measure.Length] // positions of stations by name
 	numbered map[source.Cell]bool                      // headings of widths by a number alone
 	calls    map[source.Cell]called                    // what stations are called at their names
@@ -70,7 +73,9 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.namedSettings(p)
 	}
 	r.apply()
+	r.followBoxes()
 	r.set(o.Set)
+	r.overBoxes()
 	r.bare = r.rules.Yard.Bare
 	r.byGuide()
 	for _, p := range r.pages {
@@ -84,6 +89,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.join()
 	r.left()
 	r.framesApart()
+	r.followPrices()
 	r.fillPositions()
 	r.widthsByStation()
 	r.widthsByNumber()
@@ -112,6 +118,7 @@ func (r *reader) open(books []*sheet.Book) {
 				p := newPage(b, s)
 				r.back(p)
 				r.plan(p)
+				r.boxes(p)
 			case b.OurText():
 				r.back(newPage(b, s))
 				r.add(finding.Finding{Kind: SheetUnused, Cell: source.Cell{Book: b.Name, Sheet: s.Name},

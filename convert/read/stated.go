@@ -7,9 +7,9 @@ import (
 	"strakebook/calc/source"
 )
 
-// A convention may be stated in four places, and each holds over those before it:
-// in the words over a table, by the book's Settings, by the guide, and on the
-// command line. Where none states it the default does.
+// A convention may be stated in five places, and each holds over those before it:
+// in the words over a table, by the book's Settings, in a box of the new book that
+// is handed back, by the guide, and on the command line. Where none states it the default does.
 
 // stated is who states a setting, in words, and the cell where a book does.
 type stated struct {
@@ -17,9 +17,10 @@ type stated struct {
 	at source.Cell
 }
 
-// The three that hold over a table's own words.
+// Those that hold over a table's own words.
 const (
 	bySettings = "the book's Settings"
+	byBox      = "its box on the Settings sheet"
 	byGuide    = "the guide"
 	byCommand  = "the command line"
 )

@@ -1,6 +1,9 @@
 package sheet
 
-import "strings"
+import (
+	"regexp"
+	"strings"
+)
 
 // ourTexts is how each table that we write as text begins, but for the mill order,
 // which a yard may keep as its rack. Where the first headings are such as a builder
@@ -47,3 +50,18 @@ func (b *Book) begins(row int, headings []string) bool {
 	}
 	return true
 }
+
+// ByBox is where a value on our Settings sheet comes from that the builder changed
+// there, in a book before: what it stands in place of, and where that stands.
+func ByBox(before, from string) string {
+	by := strings.TrimSpace(byBox + " " + before)
+	if from != "" {
+		by += "; " + from
+	}
+	return by
+}
+
+const byBox = "its box on this sheet, in place of"
+
+// HeldByBox is the words of ByBox.
+var HeldByBox = regexp.MustCompile(`^` + byBox + ` ?(.*?)(?:; (the rack, .*))?$`)

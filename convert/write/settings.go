@@ -9,7 +9,7 @@ import (
 	"strakebook/calc/measure"
 	"strakebook/calc/scarf"
 	"strakebook/calc/setting"
-	"strakebook/calc/stock"
+	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
 
@@ -22,9 +22,9 @@ var followed = []string{"scarf nib", "fence difference", "saw faired bevels", "s
 // after them the prices. Their values are named, for formulas to take.
 func settings(in Input) *page {
 	u := in.units()
-	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Meaning", 54), col("Source", 40))
+	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Made with", 16), col("Meaning", 54), col("Source", 40))
 	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
-	p.note("The other settings, where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: write the value on a sheet of your own headed Setting, Value.")
+	p.note("The other settings, where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: write the value in its place here, or on a sheet of your own headed Setting, Value, and hand this book back. Made with: what this book was worked out with, by which a change is known.")
 	now, was := in.Result.Rules, calc.DefaultRules()
 	if u == measure.StyleMM {
 		was.RoundMetric(func(string) bool { return false })
@@ -45,17 +45,27 @@ func settings(in Input) *page {
 			at := sheet.Range{Top: len(p.rows) + 2, Left: 2, Bottom: len(p.rows) + 2, Right: 2}
 			p.drop = append(p.drop, sheet.DropDown{Range: at, Words: list})
 		}
-		p.line(text(s.Name), value, text(unit), common, words(s.Meaning), words(by))
+		made := value
+		if made.Style == sheet.Input {
+			made.Style = common.Style
+		}
+		if before, held := in.heldByBox(s.Name, source.Cell{}); held {
+			by = sheet.ByBox(before, "")
+		}
+		p.line(text(s.Name), value, text(unit), common, made, words(s.Meaning), words(by))
 		p.conventionRows(s.Name, apart)
 	}
 	if in.Result.Plan.Summary.Priced {
 		for i, b := range in.Job.Rack {
-			unit, of := "a board", "of a board"
+			unit, by, made := "a board", b.PricedAt(), number(b.Price.Value, sheet.Given)
 			if b.PerFoot {
-				unit, of = "a board foot", "of a board foot"
+				unit = "a board foot"
+			}
+			if before, held := in.heldByBox("price "+b.Called(i), b.Cell); held {
+				by = sheet.ByBox(before, by)
 			}
 			p.name(priceName(i), "Value")
-			p.line(text("price "+rackMark(b, i)), sheet.Cell{Kind: sheet.Number, Number: b.Price.Value, Style: sheet.Input}, text(unit), sheet.Cell{}, words(fmt.Sprintf("%s of %s", of, b.Species)), words("the rack, "+b.Cell.String()))
+			p.line(text("price "+b.Called(i)), number(b.Price.Value, sheet.Input), text(unit), sheet.Cell{}, made, words(b.PriceOf()), words(by))
 		}
 	}
 	return p
@@ -83,11 +93,15 @@ func settingCell(s setting.Setting, u measure.Style) (sheet.Cell, string) {
 	return sheet.Cell{Kind: sheet.Number, Number: v, Style: sheet.Given}, unit
 }
 
-func rackMark(b stock.Board, row int) string {
-	if b.Mark != "" {
-		return b.Mark
+// heldByBox is what a value stands in place of that the builder changed in the new
+// book itself.
+func (in Input) heldByBox(name string, of source.Cell) (before string, held bool) {
+	for _, s := range in.Job.SetInBook {
+		if s.Name == name && s.Cell == of {
+			return s.Before, true
+		}
 	}
-	return fmt.Sprintf("row %d", row+1)
+	return "", false
 }
 
 func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }

@@ -1,0 +1,276 @@
+package read
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"strakebook/calc"
+	"strakebook/calc/finding"
+	"strakebook/calc/measure"
+	"strakebook/calc/setting"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// What a builder changes on the Settings sheet of a book of ours, and hands back,
+// is followed: beside each value stands what the book was made with, by which a
+// change is known. It is carried into the next book, with what it stands in place
+// of, and holds there until it or that is changed.
+
+// box is a line of a Settings sheet of ours whose value was changed, in this book or
+// in one before it.
+type box struct {
+	givenSetting
+	made   string // what the book was made with
+	held   bool   // changed in a book before
+	before string // what it was set in place of then
+	of     string // the board a price is of, and where the rack has it
+	rack   string
+}
+
+// boxes takes from a Settings sheet of ours the values that were changed on it.
+func (r *reader) boxes(p *page) {
+	head, cols := heads(p, "Name", "Value", "Unit", "Made with", "Meaning", "Source")
+	if head == 0 {
+		return
+	}
+	for row := head + 1; row <= p.rows; row++ {
+		name := text(p.sheet.At(row, cols["Name"]))
+		now, made := p.sheet.At(row, cols["Value"]), p.sheet.At(row, cols["Made with"])
+		if name == "" || !filled(now) && !filled(made) {
+			continue
+		}
+		b := box{made: settingText(made), of: text(p.sheet.At(row, cols["Meaning"])), rack: text(p.sheet.At(row, cols["Source"]))}
+		b.givenSetting = givenSetting{name: name, unit: text(p.sheet.At(row, cols["Unit"])), nameAt: p.cell(row, cols["Name"]), valueAt: p.cell(row, cols["Value"])}
+		if filled(now) {
+			b.value = settingText(now)
+		}
+		if m := sheet.HeldByBox.FindStringSubmatch(b.rack); m != nil {
+			b.held, b.before, b.rack = true, m[1], m[2]
+		}
+		if name == "units" {
+			r.madeIn = b.made
+		}
+		if b.changed() || b.held {
+			r.boxed = append(r.boxed, b)
+		}
+	}
+}
+
+func (b box) changed() bool { return !sameFigure(b.value, b.made) }
+
+// sameFigure says that two values are one, but for the last places of a figure that
+// a spreadsheet may have rounded.
+func sameFigure(a, b string) bool {
+	x, unitX, _ := strings.Cut(a, " ")
+	y, unitY, _ := strings.Cut(b, " ")
+	u, err := strconv.ParseFloat(x, 64)
+	v, err2 := strconv.ParseFloat(y, 64)
+	if err != nil || err2 != nil {
+		return strings.EqualFold(strings.TrimSpace(a), strings.TrimSpace(b))
+	}
+	return math.Abs(u-v) <= 1e-9*max(1, math.Abs(u)) && unitX == unitY
+}
+
+// followBoxes sets what was changed on a Settings sheet of ours, over the builder's
+// own tables, from which it was last written. Where those were changed too both
+// are told; where they alone were since, they hold.
+func (r *reader) followBoxes() {
+	var prices []box
+	base := r.withoutBoxes()
+	first := map[string]box{}
+	for _, b := range r.boxed {
+		if strings.HasPrefix(b.name, pricePrefix) {
+			prices = append(prices, b)
+			continue
+		}
+		s := settingNamed(&r.rules, b.name)
+		if s == nil {
+			r.boxLeft(b, "it is no setting but what one table was read by: change the words over that table, or set that for all of them")
+			continue
+		}
+		if b.value == "" {
+			r.boxLeft(b, "its box stands empty")
+			continue
+		}
+		if f, again := first[s.Name]; again {
+			if !sameFigure(f.value, b.value) || f.unit != b.unit {
+				r.add(finding.Finding{Kind: SettingTwice, Cell: b.valueAt, Also: []source.Cell{f.valueAt}, Reads: b.value, Suggests: f.value,
+					Text: fmt.Sprintf("setting %q is %q in this box and %q in another: the first holds", s.Name, b.value, f.value)})
+			}
+			continue
+		}
+		first[s.Name] = b
+		was, tables := settingNamed(&base, s.Name).Written(), r.stated[s.Name]
+		if b.changed() {
+			if err := s.SetIn(b.value, b.unit); err != nil {
+				r.badSetting(err, b.name, b.value, b.valueAt, b.nameAt)
+				continue
+			}
+		} else if tables.by == bySettings && !sameFigure(was, b.before) {
+			r.boxOld(b, was, tables.at)
+			continue
+		} else if err := s.SetIn(b.value, b.unit); err != nil {
+			continue // it was refused once
+		}
+		if sameFigure(s.Written(), was) && s.Name != "units" { // those the tables' own make
+			continue
+		}
+		r.state(s.Name, stated{byBox, b.valueAt})
+		from := source.Cell{}
+		if tables.by == bySettings {
+			from = tables.at
+		}
+		r.boxTold = append(r.boxTold, r.boxHolds(b, s.Written(), was, from))
+		r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: s.Name, Before: was})
+	}
+	r.boxed = prices
+}
+
+// withoutBoxes is the rules as the builder's own tables and the defaults have them,
+// in the round figures of the units the book was made in.
+func (r *reader) withoutBoxes() calc.Rules {
+	rules := r.rules
+	if r.madeIn == measure.StyleMM.String() {
+		rules.RoundMetric(func(name string) bool { return r.stated[name].by != "" })
+	}
+	return rules
+}
+
+// boxHolds is what is told of a box that is followed, and what in place of.
+func (r *reader) boxHolds(b box, now, was string, from source.Cell) finding.Finding {
+	f := finding.Finding{Kind: BoxFollowed, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q is %s, as written in its box on the Settings sheet, in place of %s", b.name, now, cmp.Or(was, "none"))}
+	if from != (source.Cell{}) {
+		f.Also = []source.Cell{from}
+		f.Text += " at " + from.String()
+		if stood := b.stood(); b.changed() && !r.sameAs(b, was, stood) {
+			f.Kind = BoxAgainst
+			f.Text += fmt.Sprintf(", where %s stood when the book was made: the box was followed", stood)
+		}
+	}
+	return f
+}
+
+// boxOld tells that the builder's own tables were changed after a box was.
+func (r *reader) boxOld(b box, was string, from source.Cell) {
+	r.add(finding.Finding{Kind: BoxAgainst, Cell: b.valueAt, Also: []source.Cell{from}, Reads: b.value, Suggests: was,
+		Text: fmt.Sprintf("%q is %s in its box, set in place of %s, and %s at %s now: that was followed", b.name, b.value, b.before, was, from)})
+}
+
+// settingNamed is the setting of a name; nil where none has it.
+func settingNamed(rules *calc.Rules, name string) *setting.Setting {
+	all := rules.Settings()
+	i := slices.IndexFunc(all, func(s setting.Setting) bool { return settingName(s.Name) == settingName(name) })
+	if i < 0 {
+		return nil
+	}
+	return &all[i]
+}
+
+// boxLeft tells that what was written in a box was not followed.
+func (r *reader) boxLeft(b box, why string) {
+	r.add(finding.Finding{Kind: BoxLeft, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q was changed from %q to %q, and not followed: %s", b.name, b.made, b.value, why)})
+}
+
+// stood is what the builder's tables said when the book was made.
+func (b box) stood() string {
+	if b.held {
+		return b.before
+	}
+	return b.made
+}
+
+// sameAs says that what the tables say is what stood when the book was made: the
+// sheet has that in its own unit.
+func (r *reader) sameAs(b box, was, stood string) bool {
+	if sameFigure(was, stood) || strings.HasPrefix(b.name, pricePrefix) {
+		return sameFigure(was, stood)
+	}
+	rules := r.rules
+	s := settingNamed(&rules, b.name)
+	return s.SetIn(stood, b.unit) == nil && sameFigure(s.Written(), was)
+}
+
+// pricePrefix begins the name of a board's price on our Settings sheet.
+const pricePrefix = "price "
+
+// followPrices sets the prices that were changed on a Settings sheet of ours, over
+// what the rack says.
+func (r *reader) followPrices() {
+	for _, b := range r.boxed {
+		i, why := r.boardOf(b)
+		if i < 0 {
+			r.boxLeft(b, why)
+			continue
+		}
+		price := &r.job.Rack[i].Price
+		was := plainNumber(price.Value)
+		now, err := strconv.ParseFloat(b.value, 64)
+		switch {
+		case err != nil || now < 0:
+			r.boxLeft(b, "a price is a number")
+		case !b.changed() && !sameFigure(was, b.before):
+			r.boxOld(b, was, price.Cell)
+		case !sameFigure(b.value, was):
+			price.Value = now
+			r.add(r.boxHolds(b, b.value, was, price.Cell))
+			r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: b.name, Before: was, Cell: r.job.Rack[i].Cell})
+		}
+	}
+}
+
+// boardOf is the line of the rack that a price is of; -1 and why where none is, or
+// more than one may be.
+func (r *reader) boardOf(b box) (int, string) {
+	var all []int
+	for i, one := range r.job.Rack {
+		if one.Price.OK() && b.name == pricePrefix+one.Called(i) && b.of == one.PriceOf() {
+			all = append(all, i)
+		}
+	}
+	if len(all) > 1 {
+		all = slices.DeleteFunc(all, func(i int) bool { return b.rack != r.job.Rack[i].PricedAt() })
+	}
+	switch len(all) {
+	case 1:
+		return all[0], ""
+	case 0:
+		return -1, "the rack has no such board with a price in that measure"
+	}
+	return -1, "several boards of the rack are called so"
+}
+
+// overBoxes drops what the command line sets from what is told of and carried on.
+func (r *reader) overBoxes() {
+	var kept []calc.SetInBook
+	for i, set := range r.job.SetInBook {
+		if r.stated[set.Name].by == byBox {
+			kept = append(kept, set)
+			r.add(r.boxTold[i])
+		}
+	}
+	r.job.SetInBook = kept
+}
+
+// What becomes of the boxes of a book of ours.
+var (
+	BoxFollowed = &finding.Kind{
+		Code: "box-followed", Severity: finding.Note, Title: "value changed in its box in the new book",
+		Why:    "What was written last is meant, and holds over the tables that the book was made from.",
+		Remedy: "nothing; to go back, write the old value in the box and hand the book back",
+	}
+	BoxAgainst = &finding.Kind{
+		Code: "box-against", Severity: finding.Warning, Title: "value changed both in its box and in your own table",
+		Why:    "Only one of the two can be meant.",
+		Remedy: "write the one that is meant in both places",
+	}
+	BoxLeft = &finding.Kind{
+		Code: "box-left", Severity: finding.Warning, Title: "value changed in the new book and not followed",
+		Why:    "What was worked out is as if it had not been changed.",
+		Remedy: "write in its place what is meant, or in your own table that it belongs to",
+	}
+)

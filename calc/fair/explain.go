@@ -23,6 +23,9 @@ func (t *table) explain(worst Spot) (bad Spot, or []Spot) {
 	alone := math.Abs(t.z[worst.Row][worst.At])
 	likely := []Spot{worst}
 	for _, c := range t.others(worst) {
+		if t.sound[c] {
+			continue
+		}
 		left := math.Abs(t.without(c, worst))
 		if left >= clears*alone {
 			continue

@@ -12,6 +12,8 @@ type Row struct {
 	Corner []int      // places before which the row has a corner: nothing is judged across it
 	Ends   [2]float64 // how many times the bend next to it the first and the last value may bend the row; 0 for 8
 	Above  bool       // nothing of the row is below nought
+	Sides  [2][]int   // the rows that lie next to it on either side, the nearest first, all at levels of their own
+	Level  float64    // at which it lies
 	Near   []int      // the rows that should run much like it, the nearest first
 }
 

@@ -18,16 +18,17 @@ type table struct {
 	rules  Rules
 	scale  float64
 	second Second
-	raw    [][]float64 // how far each value is off its row's cubic, in scales
-	z      [][]float64 // how far it is off what is made of it, in doubts
+	sound  map[Spot]bool // values given back for good
+	raw    [][]float64   // how far each value is off its row's cubic, in scales
+	z      [][]float64   // how far it is off what is made of it, in doubts
 }
 
-// Judge finds the values that are not believed. A row's own say and a second
-// opinion, where there is one, are weighed by their doubts; where they
-// contradict each other, one of them rests on a bad value itself, and only what
-// both say counts. The worst is withdrawn and the rest judged anew, and a value
-// withdrawn earlier is given back when it proves to have been led astray by
-// another.
+// Judge finds the values that are not believed. A row's own say, by itself or by
+// what sets it apart from the rows beside it, and a second opinion, where there is
+// one, are weighed by their doubts; where they contradict each other, one of them
+// rests on a bad value itself, and only what both say counts. The worst is
+// withdrawn and the rest judged anew, and a value withdrawn earlier is given back
+// when it proves to have been led astray by another.
 func Judge(rows []Row, r Rules, second Second) Judged {
 	t := newTable(rows, r, second)
 	flags := t.flag(nil)
@@ -35,6 +36,7 @@ func Judge(rows []Row, r Rules, second Second) Judged {
 		flags = t.finer(flags)
 	}
 	flags = t.prune(flags)
+	flags = t.single(t.acquit(flags))
 	for _, g := range t.regions(1) {
 		if s, ok := t.culprit(g); ok {
 			flags = append(flags, Flag{Spot: s})
@@ -53,7 +55,7 @@ func Judge(rows []Row, r Rules, second Second) Judged {
 }
 
 func newTable(rows []Row, r Rules, second Second) *table {
-	t := &table{rules: r, second: second, scale: scale(rows, r), raw: make([][]float64, len(rows)), z: make([][]float64, len(rows))}
+	t := &table{rules: r, sound: map[Spot]bool{}, second: second, scale: scale(rows, r), raw: make([][]float64, len(rows)), z: make([][]float64, len(rows))}
 	for i, row := range rows {
 		row.Given = slices.Clone(row.Given)
 		t.rows, t.lines = append(t.rows, row), append(t.lines, newLine(row))
@@ -146,7 +148,7 @@ func (t *table) worst(taken []int) (s Spot, ok bool) {
 			continue
 		}
 		for k, v := range z {
-			if math.Abs(v) >= most {
+			if math.Abs(v) >= most && !t.sound[Spot{i, k}] {
 				s, ok, most = Spot{i, k}, true, math.Abs(v)
 			}
 		}
@@ -199,6 +201,9 @@ func (t *table) judge(row, at int) (says Opinion, z float64, alone bool) {
 		if m := t.common(row, at); m > 1 {
 			first.Sd *= math.Sqrt(1 + shared*(m*m-1))
 		}
+	}
+	if b, is := t.beside(row, at); is && (!ok || first.taken || b.Sd < first.Sd) {
+		first, ok = rowSays{Opinion: b}, true
 	}
 	var second Opinion
 	okToo := false

@@ -20,7 +20,7 @@ const (
 func (w whole) mendLines() (best whole, ok bool) {
 	most := zigzagMends
 	for _, role := range []Role{Waterline, Buttock} {
-		family := w.family(role)
+		family := w.o.family(role)
 		for n := 0; n+1 < len(family); n++ {
 			now, changed, fewer, differ := w.turns(family, n)
 			if differ >= zigzagLeast && float64(fewer) >= zigzagShare*float64(differ) && changed <= most*now {
@@ -34,9 +34,9 @@ func (w whole) mendLines() (best whole, ok bool) {
 
 // family is the lines of a role whose place is known, in the order of their
 // places; where none is known, of waterlines those of the table in its order.
-func (w whole) family(role Role) []int {
+func (o Offsets) family(role Role) []int {
 	var all, open []int
-	for i, l := range w.o.Lines {
+	for i, l := range o.Lines {
 		if l.Role != role || (role == Waterline) != (l.View == HalfBreadth) {
 			continue
 		}
@@ -47,7 +47,7 @@ func (w whole) family(role Role) []int {
 	if len(all) == 0 && role == Waterline {
 		return open
 	}
-	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(w.o.Lines[a].At.Value, w.o.Lines[b].At.Value) })
+	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(o.Lines[a].At.Value, o.Lines[b].At.Value) })
 	return all
 }
 

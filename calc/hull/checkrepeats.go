@@ -35,7 +35,7 @@ func (c checked) repeats() []Doubt {
 		}
 		all = append(all, c.standstills(run, func(s fair.Spot) float64 { return c.x[s.At] })...)
 	}
-	family := c.family(Waterline)
+	family := c.o.family(Waterline)
 	for k := range c.x {
 		var run []fair.Spot
 		for _, i := range family {

@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"slices"
 
 	"strakebook/calc/fair"
 )
@@ -23,7 +24,34 @@ func (o Offsets) rows(x []float64) []fair.Row {
 		rows[i] = o.row(i, x)
 		rows[i].Near = near[i]
 	}
+	o.beside(rows)
 	return rows
+}
+
+// beside says of each waterline and buttock which two lie next to it on either side.
+// The deck counts as the waterline above the highest.
+func (o Offsets) beside(rows []fair.Row) {
+	for _, role := range []Role{Waterline, Buttock} {
+		var all []int
+		var levels []float64
+		for n, i := range o.family(role) {
+			level := float64(n)
+			if o.Lines[i].At.OK() {
+				level = o.steps(o.Lines[i])
+			}
+			if n == 0 || level > levels[len(levels)-1] {
+				all, levels = append(all, i), append(levels, level)
+			}
+		}
+		if deck, n := o.line(HalfBreadth, Deck), len(all); role == Waterline && deck >= 0 && n > 1 {
+			all, levels = append(all, deck), append(levels, 2*levels[n-1]-levels[n-2])
+		}
+		for n, i := range all {
+			before := slices.Clone(all[max(0, n-2):n])
+			slices.Reverse(before)
+			rows[i].Level, rows[i].Sides = levels[n], [2][]int{before, all[n+1 : min(len(all), n+3)]}
+		}
+	}
 }
 
 // row is a line's values in steps of the table's resolution, with what cannot be

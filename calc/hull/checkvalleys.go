@@ -81,7 +81,7 @@ func (c checked) hollowsAlong() []hollow {
 
 // hollowsUp is the hollows up each section, from waterline to waterline.
 func (c checked) hollowsUp() []hollow {
-	family := c.family(Waterline)
+	family := c.o.family(Waterline)
 	var all []hollow
 	for k := range c.x {
 		row := fair.Row{X: make([]float64, len(family)), Y: make([]float64, len(family)), Given: make([]bool, len(family))}

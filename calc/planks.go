@@ -8,6 +8,7 @@ import (
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
 	"strakebook/calc/stock"
 )
 
@@ -19,13 +20,12 @@ func (r *Result) planks(handed []bevel.Readings, strakes []hull.Strake) finding.
 	r.Guides = bevel.Guides(r.Bevels, r.Rules.Bevel)
 	spiled, f := r.Hull.Spile(strakes, r.Rules.Bevel.SawnEdges(), r.Rules.Hull)
 	r.Spiled = spiled
-	r.thicken()
 	return append(found, f...)
 }
 
 // shutters works out what is sawn of the last planks, from their measured gaps.
 func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
-	rows, found := hull.Shutter(j.Gaps, strakes)
+	rows, found := r.Hull.Shutter(j.Gaps, strakes)
 	made, f := bevel.OfShutters(rows, strakes, places(j), r.Hull, j.Rules.Bevel)
 	r.Bevels = append(r.Bevels, made...)
 	found = append(found, f...)
@@ -40,7 +40,8 @@ func (r *Result) shutters(j Job, strakes []hull.Strake) finding.List {
 // widen makes each run as wide as its board must be: it covers the wider face,
 // and of planks got out to the sweep the shape of any piece that the longest board
 // of the rack, or that may be bought, could hold. What it weighs and is glued over
-// goes by the shape itself. A hollow worked out of the back is of its thickness.
+// goes by the shape itself. What is worked of the back is of its board's thickness,
+// and it is scarfed before that is done.
 func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	longest := measure.Length(0)
 	for _, b := range rack {
@@ -51,7 +52,7 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	}
 	for i := range runs {
 		run := &runs[i]
-		run.Wide += r.up(r.wider(*run))
+		run.Wide += r.Rules.Hull.Up(r.wider(*run))
 		s, ok := r.spiled(*run)
 		if ok {
 			run.Breadth = s.Breadths(run.Length)
@@ -63,41 +64,10 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 		if r.Rules.Hull.Planking == hull.ToSweep {
 			need = s.Widest(longest, r.Rules.Hull)
 		}
-		run.Wide = max(run.Wide, r.up(need))
-		run.Hollow = r.worked(s)
+		run.Wide = max(run.Wide, r.Rules.Hull.Up(need))
+		run.Hollow = s.Worked
+		run.Scarf = scarf.Run(run.Through(), run.Slope, r.Rules.Scarf.Nib)
 	}
-}
-
-// thicken makes the thickness that each shape is said to need the one its board is
-// asked for: with its hollow where that is worked, rounded up by the book's own rule.
-func (r *Result) thicken() {
-	for i := range r.Spiled {
-		if s := &r.Spiled[i]; s.Thick > 0 && s.Skin != hull.Strips {
-			s.Thick += r.worked(*s) - s.Hollow.Abs()
-		}
-	}
-}
-
-// worked is what a board is the thicker for the hollow worked out of its back.
-func (r *Result) worked(s hull.Spiled) measure.Length {
-	if s.Hollow.Abs() < r.Rules.Hull.HollowFrom {
-		return 0
-	}
-	return r.up(s.Hollow.Abs())
-}
-
-// hair is as much over a step of the rule as is not seen at the bench: our choice.
-const hair = measure.Millimetre / 200
-
-// up rounds what the hull asks of a board up to a sixty-fourth of an inch, or a
-// tenth of a millimetre in a book that is in these; a hair over a step is the
-// working-out's and not the plank's.
-func (r *Result) up(l measure.Length) measure.Length {
-	step := measure.SixtyFourth
-	if r.Rules.Yard.Units == measure.StyleMM {
-		step = measure.Millimetre / 10
-	}
-	return max(0, l-hair).RoundUp(step)
 }
 
 // wider is how much wider than the inside face the outside one is at the most.

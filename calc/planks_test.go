@@ -11,6 +11,7 @@ import (
 // are as wide as the shapes laid out flat, and thick enough for the hollow of the
 // back, as the shapes say it; and that pieces got out to the sweep each have a shape.
 func TestBoardsCoverTheShapes(t *testing.T) {
+	const hair = measure.Millimetre / 200 // what Up lets be
 	for _, way := range []hull.Planking{hull.Sprung, hull.ToSweep} {
 		j := wigleyJob()
 		j.Rules.Hull.Planking = way
@@ -70,8 +71,8 @@ func TestBoardsByTheBooksOwnRule(t *testing.T) {
 		{measure.StyleFeet, measure.Inches(5.2520), measure.Inches(5.265625)},
 		{measure.StyleFeet, 0, 0},
 	} {
-		r := Result{Rules: Rules{Yard: Yard{Units: c.units}}}
-		if got := r.up(c.from); got != c.want {
+		r := hull.Rules{Units: c.units}
+		if got := r.Up(c.from); got != c.want {
 			t.Errorf("%v in %s: %v, want %v", c.from.Millimetres(), c.units, got.Millimetres(), c.want.Millimetres())
 		}
 	}

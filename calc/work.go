@@ -73,7 +73,7 @@ func uses(runs []lay.Run) []scarf.Use {
 		if r.Given {
 			continue
 		}
-		all = append(all, scarf.Use{Skin: r.Skin, Thickness: r.Thick, Width: r.Wide, Slope: r.Slope, Joints: len(r.Joints), Cell: r.Cell})
+		all = append(all, scarf.Use{Skin: r.Skin, Thickness: r.Through(), Width: r.Wide, Slope: r.Slope, Joints: len(r.Joints), Cell: r.Cell})
 	}
 	return all
 }

@@ -42,9 +42,18 @@ func (s *Schedule) batten(r Rules) {
 	s.Depth = Depth(s.Thickness, s.Steepest, r)
 	for i := range s.Marks {
 		m := &s.Marks[i]
-		m.Batten = Batten(m.Width, s.Thickness, m.Set, r)
-		m.SetOut = m.Batten - Batten(m.Width, s.Thickness, s.Parallel, r)
+		m.Batten = s.edge(m.Width, m.Set, r)
+		m.SetOut = m.Batten - s.edge(m.Width, s.Parallel, r)
 	}
+}
+
+// edge is Batten of a plank as it lies on the bench: where its back will be rounded
+// the inside corners lie so far within the board.
+func (s *Schedule) edge(width measure.Length, bevel measure.Angle, r Rules) measure.Length {
+	if r.FaceUp == Inside {
+		r.Batten += s.Rounded
+	}
+	return Batten(width, s.Thickness-s.Rounded, bevel, r)
 }
 
 // widest takes a plank's width from its marks where the list has it in no one figure:

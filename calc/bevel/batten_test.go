@@ -122,6 +122,26 @@ func TestBattenByConstruction(t *testing.T) {
 	}
 }
 
+// TestBattenBeforeTheBackIsWorked saws boards .844 in thick for planks of .625 in: of
+// a back still to be hollowed the corners of the inside face lie on the board's own
+// and come out at the width wanted, of one to be rounded .219 in off it.
+func TestBattenBeforeTheBackIsWorked(t *testing.T) {
+	const board, want, worked = 0.844, 5.375, 0.219
+	for _, up := range []Face{Outside, Inside} {
+		for _, off := range []float64{0, worked} {
+			r := DefaultRules()
+			r.FaceUp, r.Batten = up, measure.Inches(0.75)
+			p := Schedule{Thickness: measure.Inches(board), Worked: measure.Inches(worked), Rounded: measure.Inches(off)}
+			for _, b := range []measure.Angle{-9, 4, 19} {
+				s := saw(p.edge(measure.Inches(want), b, r).Inches(), 0, board, b, r)
+				if got := s.inside + off*b.Tan(); math.Abs(got-want) > 1e-6 {
+					t.Errorf("up %d, bevel %v, corners %v off: %v wide, want %v", up, b, off, got, want)
+				}
+			}
+		}
+	}
+}
+
 // TestSetOutByConstruction saws a twisting plank by a parallel batten: it comes
 // out narrow by what the marks say the batten must be set out, and wide by what
 // they say it must be set in.

@@ -27,12 +27,16 @@ func (r Rules) offset() measure.Length {
 }
 
 // thickness is a plank's thickness on the saw's bench: as measured after planing
-// where that is set, else as listed. Strips keep their own.
-func (r Rules) thickness(k hull.Strake) measure.Length {
-	if r.Planed > 0 && k.Skin != hull.Strips {
+// where that is set, else as its board is dressed, its back not yet worked. Strips
+// keep their own; one that is not listed has none.
+func (r Rules) thickness(k hull.Strake, back hull.Back) measure.Length {
+	switch listed := k.Thickness.Value; {
+	case r.Planed > 0 && k.Skin != hull.Strips:
 		return r.Planed
+	case listed > 0:
+		return listed + back.Worked
 	}
-	return k.Thickness.Value
+	return 0
 }
 
 // Lean is the hand to which the blade is tilted for a bevel with the named face

@@ -21,7 +21,6 @@ type laid struct {
 	at          []measure.Length // along the edge from the first reading
 	unseen      []bool           // which stations could not be drawn; nil where that does not matter
 	first, last int
-	thick       measure.Length
 	width       func(measure.Length) measure.Length
 }
 
@@ -67,7 +66,6 @@ func (l laid) fill(all []Mark, i int, read, faired *interp.FritschButland, r Rul
 	m.Set = m.sawn(r).Round(r.Readout)
 	m.Tilt = r.tilt(m.sawn(r))
 	m.Width = l.width(m.At)
-	m.Faces = l.thick.Times(m.Set.Tan())
 	if i > 0 {
 		before := all[i-1]
 		m.PerFoot = (m.sawn(r) - before.sawn(r)) / measure.Angle((m.At - before.At).Feet())

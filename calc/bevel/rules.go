@@ -36,7 +36,7 @@ type Rules struct {
 	Offset       measure.Length // of the kerf off the batten, to the plank's side of the kerf
 	OffsetTo     OffsetTo       // what Offset is measured to
 	Kerf         measure.Length // of the saw that bevels
-	Planed       measure.Length // thickness of the planks as planed and measured; 0: as listed
+	Planed       measure.Length // thickness of the planks on the bench as planed and measured; 0: as listed, and what is worked of the back
 	FaceUp       Face           // on the saw's bench
 	DepthSpare   measure.Length // of blade beyond the plank
 	Trials       []Trial        // trial cuts, by what they cut; empty: none but the one below
@@ -87,7 +87,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "saw offset", Meaning: "from the batten's edge to the plank's side of the kerf", Source: "common practice, no source", Value: setting.Length(&r.Offset, 0, 12*measure.Inch)},
 		{Name: "saw offset to", Meaning: "the part of the kerf that the offset is measured to", Source: "the yard's", Value: setting.Choice(&r.OffsetTo, "plank side", "middle", "far side")},
 		{Name: "bevel kerf", Meaning: "wood the bevelling saw takes; it counts only where the offset is not to the plank's side", Source: "common practice, no source", Value: setting.Length(&r.Kerf, 0, measure.Inch)},
-		{Name: "planed thickness", Meaning: "of the planks as planed and measured, in place of that listed; 0: as listed", Source: "the yard's", Value: setting.Length(&r.Planed, 0, 12*measure.Inch)},
+		{Name: "planed thickness", Meaning: "of the planks as they lie on the saw's bench, planed and measured, their backs not yet worked; 0: as listed, and what is worked of the back", Source: "the yard's", Value: setting.Length(&r.Planed, 0, 12*measure.Inch)},
 		{Name: "face up", Meaning: "the face that lies up on the saw's bench", Source: "the yard's", Value: setting.Choice(&r.FaceUp, "outside", "inside")},
 		{Name: "spare depth", Meaning: "of blade beyond the plank", Source: "common practice, no source", Value: setting.Length(&r.DepthSpare, 0, 2*measure.Inch)},
 		{Name: "trial cuts", Meaning: "several trial cuts, what the scale read and what was cut: 10 cuts 9.75; 0 cuts 0.25", Source: "the yard's", Value: trialCuts{&r.Trials}},

@@ -22,7 +22,7 @@ type Mark struct {
 	Set      measure.Angle                 // what is sawn, to the saw's readout, signed
 	Tilt     measure.Angle                 // what the saw's scale must show for it, after any trial cut
 	PerFoot  measure.Angle                 // change from the mark before, a foot
-	Faces    measure.Length                // outside face wider by this much
+	Faces    measure.Length                // outside face wider by this much, at the saw
 	Width    measure.Length                // wanted here on the inside face
 	Batten   measure.Length                // width from the free edge to the batten's edge
 	SetOut   measure.Length                // batten beyond a parallel one: + out, - in
@@ -38,10 +38,13 @@ type Schedule struct {
 	Skin      hull.Skin
 	Side      hull.Side
 	Edge      Edge
-	Places    hull.Places // what its stations are called
-	From      string      // the station the marks are measured from
-	To        string      // the last station read
-	Thickness measure.Length
+	Places    hull.Places    // what its stations are called
+	From      string         // the station the marks are measured from
+	To        string         // the last station read
+	Thickness measure.Length // at the saw
+	Listed    measure.Length // of the plank when it is done
+	Worked    measure.Length // of its back, when it is sawn
+	Rounded   measure.Length // how far off the board's inside face its inside corners then lie, to which widths are
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
 	WidthFrom string         // of the marks: "listed", "listed by station" or "lined off"
 	Parallel  measure.Angle  // the bevel at which a parallel batten is right, of the marks that are sure
@@ -97,11 +100,17 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last, thick: r.thickness(plank)}
+		back := shape.BackOf(s.Skin, s.Strake, s.Side)
+		sched.Listed, sched.Worked, sched.Rounded = plank.Thickness.Value, back.Worked, back.Rounded()
+		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last}
 		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
-		sched.Thickness, sched.Width, sched.AlongFrom = l.thick, plank.Width.Value, from
+		sched.Thickness, sched.Width, sched.AlongFrom = r.thickness(plank, back), plank.Width.Value, from
 		sched.Past, sched.PastOff = w.past, w.off
 		sched.Marks = l.marks(r)
+		for i := range sched.Marks {
+			m := &sched.Marks[i]
+			m.Faces = (sched.Thickness - sched.Rounded).Times(m.Set.Tan())
+		}
 		sched.widest()
 		sched.batten(r)
 		found = append(found, sched.turns(s, r)...)

@@ -23,7 +23,7 @@ func TestShutterOnARound(t *testing.T) {
 			Inside: source.Is(measure.Inches(5)), Outside: source.Is(measure.Inches(5 + 2*0.087016))})
 	}
 	strakes := []hull.Strake{{Name: "10-20", Count: source.Is(11), Skin: hull.Planks, Thickness: source.Is(measure.Inches(1.25)), Width: source.Is(measure.Inches(4.5))}}
-	rows, _ := hull.Shutter(gaps, strakes)
+	rows, _ := (*hull.Shape)(nil).Shutter(gaps, strakes)
 	r := DefaultRules()
 	s, _ := OfShutters(rows, strakes, places, nil, r)
 	if len(s) != 2 || s[0].Edge != Upper || s[1].Edge != Lower || len(s[0].Marks) != 4+6 {

@@ -52,10 +52,11 @@ func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.
 // linedWidths is a strake's widths as the hull is lined off, where it crosses the
 // stations of the first reading and the last; 0 at one between that was not drawn.
 func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []measure.Length, by hull.Method, ok bool) {
-	lined, by, ok := linedStrake(s, shape)
+	lined, l, ok := shape.StrakeOf(s.Skin, s.Strake, s.Side)
 	if !ok {
-		return nil, by, false
+		return nil, 0, false
 	}
+	by = l.By
 	for k, st := range b.Stations[first : last+1] {
 		w, drawn := measure.Length(0), false
 		for i, g := range shape.Stations {
@@ -69,22 +70,4 @@ func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []
 		all = append(all, w)
 	}
 	return all, by, true
-}
-
-// linedStrake is a seam's strake as the hull is lined off, and how that was done.
-func linedStrake(s Seam, shape *hull.Shape) (hull.Lined, hull.Method, bool) {
-	if shape == nil {
-		return hull.Lined{}, 0, false
-	}
-	for _, l := range shape.Linings {
-		if s.Skin != "" && l.Skin != s.Skin || s.Side != hull.BothSides && l.Side != hull.BothSides && l.Side != s.Side {
-			continue
-		}
-		for _, k := range l.Strakes {
-			if strings.EqualFold(k.Name, s.Strake) {
-				return k, l.By, true
-			}
-		}
-	}
-	return hull.Lined{}, 0, false
 }

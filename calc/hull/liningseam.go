@@ -33,6 +33,7 @@ func (h *hull) lining(l *lined) Lining {
 			s.Widths = append(s.Widths, w)
 			s.Hollows = append(s.Hollows, l.hollow(k, upper, lower))
 		}
+		s.Back = h.r.back(s.Hollows)
 		out.Strakes = append(out.Strakes, s)
 	}
 	last := l.down[len(l.down)-1]

@@ -86,6 +86,7 @@ type Lined struct {
 	// out of its back; below nothing where the hull is hollow and the back rounded.
 	Hollows []measure.Length
 	Length  measure.Length // the longer of its edges
+	Back    Back
 }
 
 // Seam is one seam along the hull.

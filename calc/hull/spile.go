@@ -51,8 +51,8 @@ type Spiled struct {
 	Sny       measure.Length // how far the upper edge leaves a straight line: + where it hangs towards the keel
 	Board     measure.Length // width of the narrowest straight board that encloses both faces
 	Straight  measure.Length // width of the straight board it is sprung from: its own at its widest
-	Hollow    measure.Length // deepest hollow to be worked in the back; below nothing a back to be rounded
-	Thick     measure.Length // of the board needed for the thickness and the hollow; 0 where that is not listed
+	Back                     // of the plank
+	Thick     measure.Length // of its board as dressed, for the thickness and the back; 0 where that is not listed
 	Twist     measure.Angle  // from end to end, the upper edge outward going aft
 	Strain    float64        // edgewise, of a straight-edged plank sprung to it
 	Lies      bool           // a straight-edged plank will
@@ -123,18 +123,18 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 	if upper.run == nil || lower.run == nil {
 		return Spiled{}, false
 	}
-	d := s.layOut(l, k, thick.Inches(), sawn)
-	d.stem, d.transom = closed*s.halfBeam().Inches(), s.transom
-	p := Spiled{Skin: l.Skin, Strake: l.Strakes[k].Name, Side: l.Side, shape: d}
-	p.measure(r)
-	for _, h := range l.Strakes[k].Hollows {
-		if h.Abs() > p.Hollow.Abs() {
-			p.Hollow = h
-		}
+	back := l.Strakes[k].Back
+	if l.Skin == Strips {
+		back.Worked = 0
 	}
+	board := thick
 	if thick > 0 {
-		p.Thick = thick + p.Hollow.Abs()
+		board += back.Worked
 	}
+	d := s.layOut(l, k, (board - back.Rounded()).Inches(), sawn)
+	d.stem, d.transom = closed*s.halfBeam().Inches(), s.transom
+	p := Spiled{Skin: l.Skin, Strake: l.Strakes[k].Name, Side: l.Side, Back: back, Thick: board, shape: d}
+	p.measure(r)
 	p.Twist = measure.Radians(twist(d.rungs))
 	return p, true
 }

@@ -23,7 +23,7 @@ const mostHollow = 0.75
 func (s *Shape) corners(l *Lining, all []Spiled, strakes []Strake, r Rules) finding.List {
 	worst, n := Spiled{}, 0
 	for _, p := range all {
-		if thick := p.Thick - p.Hollow.Abs(); p.Skin == Strips || p.Thick == 0 || p.Hollow.Abs().Inches() <= mostHollow*thick.Inches() {
+		if thick := p.Thick - p.Worked; p.Skin == Strips || p.Thick == 0 || p.Hollow.Abs().Inches() <= mostHollow*thick.Inches() {
 			continue
 		}
 		n++
@@ -36,7 +36,7 @@ func (s *Shape) corners(l *Lining, all []Spiled, strakes []Strake, r Rules) find
 	}
 	write := r.Units.Small
 	text := fmt.Sprintf("%s %s straddles a chine or too sharp a turn: its back would be hollowed %s%s, and it is %s thick",
-		worst.Skin, worst.Strake, write(worst.Hollow.Abs()), s.hollowAt(l, worst), write(worst.Thick-worst.Hollow.Abs()))
+		worst.Skin, worst.Strake, write(worst.Hollow.Abs()), s.hollowAt(l, worst), write(worst.Thick-worst.Worked))
 	if n > 1 {
 		text += fmt.Sprintf("; %d of the skin's strakes %s so", n, is(n))
 	}

@@ -11,8 +11,9 @@ import (
 )
 
 // TestSpileRound spiles planks 1 in thick on the inside of a cylinder's planking,
-// radius 36, eight to the quarter: straight, the hollow R - sqrt(R^2 - w^2/4), the
-// outside face wider by t tan b at the sawn edge.
+// radius 36, eight to the quarter: straight, the hollow R - sqrt(R^2 - w^2/4), .173 in
+// and so 3/16 that the board is the thicker, the outside face wider at the sawn edge by
+// tan b over the whole of that board.
 func TestSpileRound(t *testing.T) {
 	o := roundOffsetsEvery(1, func(float64) float64 { return 36 })
 	o.Surface = InsidePlanking
@@ -28,12 +29,12 @@ func TestSpileRound(t *testing.T) {
 		near(t, "length", p.Length.Inches(), 120, 1e-3)
 		near(t, "sny", p.Sny.Inches(), 0, 1e-3)
 		near(t, "hollow", p.Hollow.Inches(), 36-math.Sqrt(36*36-chord*chord/4), 36e-4)
-		near(t, "thickness", p.Thick.Inches(), 1+p.Hollow.Inches(), 1e-6)
+		near(t, "thickness", p.Thick.Inches(), 1.1875, 1e-6)
 		near(t, "twist", float64(p.Twist), 0, 1e-3)
 		near(t, "end", float64(p.Fore.Off), 0, 1e-3)
 		want := 36 * math.Pi / 16
 		if i > 0 { // the sheer's edge is square
-			want += math.Tan(bevel)
+			want += 1.1875 * math.Tan(bevel)
 		}
 		near(t, "board", p.Board.Inches(), want, 36e-4)
 		near(t, "straight board", p.Straight.Inches(), want, 36e-4)
@@ -333,14 +334,14 @@ func TestShutter(t *testing.T) {
 	gap := Gap{Skin: Planks, Strake: "14", Station: "3", Inside: source.Is(4 * measure.Inch), Outside: source.Is(measure.Inches(4.25))}
 	open := gap
 	open.Outside.State = source.Blank
-	rows, found := Shutter([]Gap{gap, open}, list)
+	rows, found := (*Shape)(nil).Shutter([]Gap{gap, open}, list)
 	if len(rows) != 1 || len(found) != 1 || found[0].Kind != ShutterOpen {
 		t.Fatalf("rows %v, found %v", rows, found)
 	}
 	near(t, "bevel", rows[0].Bevel.Tan(), 1./8, 1e-12)
 	// The plank so sawn fills the gap: inside width and what both edges lean.
 	near(t, "outside", (rows[0].Inside + measure.Inch.Times(2*rows[0].Bevel.Tan())).Inches(), 4.25, 1e-9)
-	if _, found = Shutter([]Gap{gap}, nil); len(found) != 1 {
+	if _, found = (*Shape)(nil).Shutter([]Gap{gap}, nil); len(found) != 1 {
 		t.Error("no thickness is not found")
 	}
 }

@@ -45,8 +45,9 @@ var ShutterOpen = &finding.Kind{
 
 // Shutter works out the last plank from the gaps measured on both faces: neither
 // edge is square, each takes half of what the outside is wider. The thickness is
-// that of the strake in the list.
-func Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.List) {
+// that of the strake in the list, and of what is worked of its back: the edges beside
+// the gap are as thick until the planking is faired off.
+func (s *Shape) Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.List) {
 	var all []ShutterRow
 	var found finding.List
 	for _, g := range gaps {
@@ -60,6 +61,8 @@ func Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.List) {
 				Text: fmt.Sprintf("shutter %s at %s is not worked out: %s", g.Strake, g.Places.Named(g.Station), what)})
 			continue
 		}
+		back := s.BackOf(g.Skin, g.Strake, g.Side)
+		thick += back.Worked - back.Rounded()
 		spread := (g.Outside.Value - g.Inside.Value).Inches() / 2
 		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Places: g.Places, Inside: g.Inside.Value, Outside: g.Outside.Value,
 			Bevel: measure.Radians(math.Atan(spread / thick.Inches())), Cell: g.Cell})

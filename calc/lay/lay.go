@@ -17,12 +17,12 @@ type Run struct {
 	Side    hull.Side        // Port or Starboard
 	Order   int              // place in the skin and side from the sheer down, from one
 	Thick   measure.Length   // finished
-	Hollow  measure.Length   // worked out of its back: its board is so much the thicker
+	Hollow  measure.Length   // worked of its back: its board is so much the thicker
 	Wide    measure.Length   // that a board must cover: the wider face at its widest
 	Length  measure.Length   // along the strake, hood end to hood end
 	Start   measure.Length   // of its fore end, from the same place as the stations
 	Slope   float64          // of its scarfs, n to 1
-	Scarf   measure.Length   // run of its scarfs
+	Scarf   measure.Length   // run of its scarfs, through its boards as dressed
 	Feather scarf.Feathers   // the way its outside feathers point
 	Face    measure.Length   // width on the inside face, where greatest
 	Breadth []hull.Breadth   // of the inside face from end to end by the hull; nil where only the greatest is known
@@ -32,6 +32,10 @@ type Run struct {
 	Joints  []measure.Length // middles of scarfs, from the strake's fore end
 	Pieces  []measure.Length // long point to long point, fore to aft: one more than Joints
 }
+
+// Through is how thick the run's boards are dressed: they are scarfed and sawn at this,
+// and the back is worked afterwards.
+func (r *Run) Through() measure.Length { return r.Thick + r.Hollow }
 
 // Runs spreads the list of strakes into single strakes, starboard before port
 // in each skin, in the order of the list: from the sheer down. Strakes without

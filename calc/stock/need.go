@@ -24,7 +24,7 @@ func needOf(run *lay.Run, lr lay.Rules, r Rules) need {
 	n := need{species: species(run.Species), skin: run.Skin, scarf: run.Scarf, slope: run.Slope, least: lr.Least(run.Skin)}
 	n.thick, n.wide = across(run, r)
 	if n.scarf > 0 {
-		n.nibs = max(0, run.Thick.Times(run.Slope)-run.Scarf)
+		n.nibs = max(0, run.Through().Times(run.Slope)-run.Scarf)
 	}
 	if run.Given {
 		n.scarf, n.nibs, n.slope, n.least = 0, 0, 0, measure.Inch
@@ -42,7 +42,7 @@ func across(run *lay.Run, r Rules) (thick, wide measure.Length) {
 	if run.Skin == hull.Strips && !r.StripsFlat {
 		return run.Wide, run.Thick
 	}
-	return run.Thick + run.Hollow, run.Wide
+	return run.Through(), run.Wide
 }
 
 // suits says that a board's species serves: where either names none, any does.

@@ -18,7 +18,7 @@ type SkinSum struct {
 	Feet    measure.BoardFeet // in the pieces
 	Density float64           // pounds a cubic foot at 12 per cent moisture; 0 where the species is not known
 	Weight  float64           // pounds of the hung strakes; 0 where the species is not known
-	Scarfs  float64           // square feet of scarf to be glued
+	Scarfs  float64           // square feet of scarf to be glued, between the nibs
 	Seams   float64           // square feet of edges between neighbours, one face of each seam
 	Faying  float64           // square feet of inside faces: glued whole where the skin lies on another
 	Glue    float64           // by the spread set, in its measure; 0 where none is set
@@ -68,8 +68,12 @@ func (a *answer) skins(r Rules) {
 		if len(run.Breadth) == 0 {
 			s.ByMost++
 		}
+		face := 0.0 // of a scarf, along its cut, between the nibs
+		if run.Scarf > 0 {
+			face = run.Scarf.Feet() * math.Hypot(1, 1/run.Slope)
+		}
 		for _, at := range run.Joints {
-			s.Scarfs += run.Across(at).Feet() * t * math.Sqrt(run.Slope*run.Slope+1)
+			s.Scarfs += run.Across(at).Feet() * face
 		}
 		s.Seams += t * l
 		s.Faying += area

@@ -40,24 +40,27 @@ func TestSkins(t *testing.T) {
 }
 
 // A plank of 20 ft by 1 in that tapers evenly from 6 in to 3 in by the hull: 7.5 sq
-// ft of face, 7.5/12 of a cubic foot, its scarf 5.25 in wide at 5 ft; its pieces on the
-// whole 5.625 and 4.125 in. By hand.
+// ft of face, 7.5/12 of a cubic foot, its scarf 5.25 in wide at 5 ft and 3/4 in through
+// between nibs of an eighth; its pieces on the whole 5.625 and 4.125 in. By hand.
 func TestSkinsOfTaperingPlanks(t *testing.T) {
-	run := lay.Runs([]hull.Strake{{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}}, scarf.DefaultRules())[0]
+	nibs := scarf.DefaultRules()
+	nibs.Nib = measure.Inch / 8
+	run := lay.Runs([]hull.Strake{{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}}, nibs)[0]
 	a := answer{runs: []lay.Run{run, run}}
 	for i := range a.runs {
-		a.runs[i].Joints, a.runs[i].Scarf = []measure.Length{60 * measure.Inch}, 0
+		a.runs[i].Joints = []measure.Length{60 * measure.Inch}
 		a.runs[i].Cut()
 	}
 	a.runs[0].Breadth = []hull.Breadth{{At: 0, Wide: 6 * measure.Inch}, {At: 20 * measure.Foot, Wide: 3 * measure.Inch}}
 	a.skins(DefaultRules())
-	slant := math.Sqrt(run.Slope*run.Slope+1) / 12
+	slant := 0.75 * math.Sqrt(run.Slope*run.Slope+1) / 12
 	s := a.plan.Skins[0]
 	for _, c := range []struct{ got, want float64 }{{s.Weight, 33.56 * (7.5 + 10) / 12}, {s.Faying, 7.5 + 10}, {s.Scarfs, slant * (5.25 + 6) / 12}, {float64(s.Strakes), 2}, {float64(s.ByMost), 1}} {
 		if math.Abs(c.got-c.want) > 0.01 {
 			t.Errorf("%v, want %v", c.got, c.want)
 		}
 	}
+	a.runs[0].Scarf = 0
 	all := pieces(&a.runs[0])
 	if all[0].Mean.Inches() != 5.625 || all[1].Mean.Inches() != 4.125 {
 		t.Errorf("pieces of %v and %v on the whole", all[0].Mean, all[1].Mean)

@@ -21,6 +21,34 @@ func bench(s bevel.Schedule, r bevel.Rules) string {
 	return fmt.Sprintf("Saw from %s; + leans the blade %s the plank, - %s it.", from, r.Lean(1), r.Lean(-1))
 }
 
+// atSaw is how thick a plank lies on the saw's bench where that is not as thick as it
+// will be, its back being worked once it is sawn; nothing where it is.
+func atSaw(s bevel.Schedule, u measure.Style) []string {
+	if s.Worked == 0 || s.Thickness == 0 {
+		return nil
+	}
+	how := "hollowed"
+	if s.Rounded > 0 {
+		how = "rounded"
+	}
+	lines := []string{fmt.Sprintf("Sawn from the board as dressed, %s thick; then its back is %s by %s.", u.Small(s.Thickness), how, u.Small(s.Worked))}
+	if s.Rounded > 0 {
+		lines = append(lines, "Width and batten are to the corners of the back as rounded.")
+	}
+	if lacks := s.Listed + s.Worked - s.Thickness; lacks > 0 && s.Listed > 0 {
+		lines = append(lines, fmt.Sprintf("As planed it is %s too thin for that.", u.Small(lacks)))
+	}
+	return lines
+}
+
+// lying heads the thickness and width of a plank on its card.
+func lying(s bevel.Schedule) string {
+	if s.Worked > 0 {
+		return "Board"
+	}
+	return "Plank"
+}
+
 // mind is what to mind at the saw, on every card.
 const mind = "Guard on, hold-downs set, hands clear; try each tilt on waste."
 

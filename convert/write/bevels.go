@@ -80,6 +80,9 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	if both {
 		said("Both edges are sawn: width and batten are from the corner of the other edge on the inside face.")
 	}
+	for _, line := range atSaw(s, in.units()) {
+		said(line)
+	}
 	said(bench(s, r))
 	said(mind)
 	if on := battenOf(in, s); on != "" {
@@ -96,7 +99,7 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 		if len(s.Marks) > 0 && s.Sure() == 0 {
 			parallel = queried(parallel, bevel.Doubtful)
 		}
-		p.aside(cardLine(text("Blade, "+unit(u)), blade, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text("Plank, "+unit(u)), small(s.Thickness, u), small(s.Width, u))...)
+		p.aside(cardLine(text("Blade, "+unit(u)), blade, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text(lying(s)+", "+unit(u)), small(s.Thickness, u), small(s.Width, u))...)
 	} else {
 		said(noBatten(s))
 	}
@@ -203,10 +206,15 @@ func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, middle string) (
 	}
 	u, r := in.units(), in.Result.Rules.Bevel
 	tan := func(of string) string { return "TAN(RADIANS(" + of + "))" }
-	rides := func(of string) string {
-		return fmt.Sprintf(`IF(%s="inside",-%s*%s,(%s+%s)*%s)`, set("face up"), set("batten thickness"), tan(of), set("batten thickness"), p.here("Thickness"), tan(of))
+	through, under := p.here("Thickness"), set("batten thickness")
+	if s.Rounded > 0 { // to the corners of a back still to be rounded
+		off := figure(inUnits(s.Rounded, u))
+		through, under = "("+through+"-"+off+")", "("+under+"+"+off+")"
 	}
-	faces = livef(small(m.Faces, u), "%s*%s", p.here("Thickness"), tan(p.here("Set")))
+	rides := func(of string) string {
+		return fmt.Sprintf(`IF(%s="inside",-%s*%s,(%s+%s)*%s)`, set("face up"), under, tan(of), set("batten thickness"), through, tan(of))
+	}
+	faces = livef(small(m.Faces, u), "%s*%s", through, tan(p.here("Set")))
 	width, thick = small(m.Width, u), small(s.Thickness, u)
 	batten, out = small(m.Batten, u), small(m.SetOut, u)
 	if follows(m, s, r) {
@@ -226,9 +234,9 @@ func parallels(p *page, s bevel.Schedule, first int) string {
 // follows says that a mark's batten is what the formula on the sheet makes of it:
 // where the saw is set otherwise, the figure stands without one.
 func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
-	b := float64(m.Width-r.Offset) + float64(r.Batten+s.Thickness)*m.Set.Tan()
+	b := float64(m.Width-r.Offset) + float64(r.Batten+s.Thickness-s.Rounded)*m.Set.Tan()
 	if r.FaceUp == bevel.Inside {
-		b = float64(m.Width-r.Offset) - float64(r.Batten)*m.Set.Tan()
+		b = float64(m.Width-r.Offset) - float64(r.Batten+s.Rounded)*m.Set.Tan()
 	}
 	return math.Abs(b-float64(m.Batten)) < 1000
 }

@@ -22,7 +22,7 @@ func cutList(in Input) *page {
 	for _, c := range []column{col("Fore end", 25), col("After end", 27), col("Board", 9), col("Stick", 6), col("Note", 14)} {
 		p.add(c)
 	}
-	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
+	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Dressed, "+unit(u), 9), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
 	p.csv = true
 	p.empty = "No pieces: a list of strakes with thickness, width and length is needed."
 	blanks := "Blanks are cross-cut square, then scarfed."
@@ -31,6 +31,7 @@ func cutList(in Input) *page {
 	}
 	p.note("Lengths are long point to long point, both scarfs included. " + blanks + " Stick is the line of the Stock sheet the piece is cut from.")
 	p.note("Lengths follow the scarf slopes and the nib on the Settings sheet; where the joints fall, and so Joint to joint, wants strakebook run again.")
+	p.note("Thickness is the plank's own. Where its back is worked to the hull its board is dressed thicker, is scarfed and sawn to its bevel so, and the back is worked last: the note says by how much.")
 	runs, sticks, turned := in.runs(), in.sticks(), in.turned()
 	p.lines(len(in.Result.Plan.Pieces), func(p *page, i int) []sheet.Cell { return pieceLine(in, p, runs, sticks[i], turned[i], i) })
 	return p
@@ -49,16 +50,27 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 	} else if len(in.Job.Rack) > 0 {
 		note = "no board was found"
 	}
+	if q.Hollow > 0 {
+		note = joined(note, fmt.Sprintf("board dressed to %s, back worked %s once sawn", u.Small(q.Thickness+q.Hollow), u.Small(q.Hollow)))
+	}
 	run := runs[runKey{q.Skin, q.Strake, q.Side}]
 	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(sideOf(q)), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
 		[]sheet.Cell{text(sawn(q, q.Fore)), text(sawn(q, q.Aft)), text(board), stick, words(note), whole(i + 1),
-			small(q.Length-halves(q), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Thickness"), set("scarf nib")), small(q.Mean, u), feet})
+			small(q.Length-halves(q), u), small(q.Thickness+q.Hollow, u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Dressed"), set("scarf nib")), small(q.Mean, u), feet})
 	if q.Place == 1 {
 		ruled(row)
 	}
 	return row
+}
+
+// joined is two remarks as one; either may be "".
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + "; " + b
 }
 
 // square is the ends of a piece that is given: it has no scarfs.

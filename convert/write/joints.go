@@ -29,7 +29,7 @@ func joints(in Input) *page {
 			continue // it has none, and comes after those that may
 		}
 		row := []sheet.Cell{text(string(r.Skin)), text(r.Name), text(r.Side.String()), long(r.Length, u), whole(len(r.Pieces)),
-			live(number(r.Slope, sheet.Ratio), slope(in, *r)), livef(small(r.Scarf, u), "%s*MAX(0,%s-2*%s)", p.here("Slope"), figure(inUnits(r.Thick, u)), set("scarf nib"))}
+			live(number(r.Slope, sheet.Ratio), slope(in, *r)), livef(small(r.Scarf, u), "%s*MAX(0,%s-2*%s)", p.here("Slope"), figure(inUnits(r.Through(), u)), set("scarf nib"))}
 		for k, bad := range breaches[i] {
 			c := long(r.Joints[k], u)
 			if bad {

@@ -22,6 +22,7 @@ func scarfs(in Input) *page {
 	p.note("One saw stands at each end of the shop, both fences alike: a board goes through the fore-end saw, then on to the after-end saw, in the order of the cut list, and is not turned.")
 	p.note("In order: the first and the last piece that each saw cuts at this fence, in the order of the cut list. Rows are in the order in which the fences are set.")
 	p.note("Outside feathers as set: every piece is the same parallelogram, and a port piece is a starboard piece turned end for end. The pieces at a strake's ends get one cut.")
+	p.note("Thickness: of the boards as dressed, the wood that is worked of a plank's back included: boards are scarfed before that is done.")
 	p.note(fmt.Sprintf("Gap: how far a scarf stands open at the feather when the two fences differ by %s degree.", in.Result.Rules.Scarf.FenceError.Write()))
 	nibs := func() string { return fmt.Sprintf("MAX(0,%s-2*%s)", p.here("Thickness"), set("scarf nib")) }
 	p.note("A slope in a box may be changed here, for this skin and thickness alone: the pieces follow.")
@@ -76,7 +77,7 @@ func (in Input) slopeFrom(r scarf.Row) string {
 }
 
 func scarfedAs(run lay.Run, r scarf.Row) bool {
-	return run.Skin == r.Skin && run.Thick == r.Thickness && run.Slope == r.Slope
+	return run.Skin == r.Skin && run.Through() == r.Thickness && run.Slope == r.Slope
 }
 
 // slope is a run's scarf slope as formulas take it: from its row of the Scarfs

@@ -24,7 +24,7 @@ func spiling(in Input) *page {
 	}
 	p.note("Sny: how far the upper edge leaves the straight line between its ends, + where it hangs towards the keel. Board to the sweep: the narrowest straight board that covers both faces; sprung: a straight-edged one, sprung edgewise into its place.")
 	p.note(fmt.Sprintf("Edgewise strain: 4 w s / l^2, at most %g by the setting \"edgewise strain\". Planks are got out %s: the setting \"planks got out\".", in.Result.Rules.Hull.EdgeStrain, in.Result.Rules.Hull.Planking))
-	p.note("Hollow of back: + to be worked out of it, - the back rounded; from the setting \"hollow from\" on it is in the thickness needed, rounded up as on Stock. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the " + in.places().String() + "'s plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
+	p.note("Hollow of back: + to be worked out of it, - the back rounded; from the setting \"hollow from\" on it is in the thickness needed, rounded up as on Stock: the board is dressed to that, scarfed and sawn, and its back worked last. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the " + in.places().String() + "'s plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
 	p.note("Computed shapes are for planning. The hull on the stocks and the spiling batten rule: try the batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
 	for _, s := range in.Result.Spiled {
 		if s.Skin != hull.Strips {
@@ -97,7 +97,7 @@ func ordinates(in Input) *page {
 	p.csv, p.wide = true, false
 	p.empty = "No shapes: a table of offsets and a list of strakes are needed."
 	if len(in.Result.Spiled) > 0 {
-		p.note("At: along the board from its fore end. Heights are up from the lower edge of the board. Bevels are off square, + where the outside face is the wider, before they are rounded to the saw's readout.")
+		p.note("At: along the board from its fore end. Heights are up from the lower edge of the board. Bevels are off square, + where the outside face is the wider, before they are rounded to the saw's readout. The outside edges are those of the board as dressed, its back not yet hollowed; of a back to be rounded the inside edges are its corners when that is done.")
 		p.note("Computed shapes are for planning: try a spiling batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
 	}
 	for _, s := range in.Result.Spiled {

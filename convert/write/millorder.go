@@ -10,29 +10,11 @@ import (
 	"strakebook/convert/sheet"
 )
 
-// millOrder is what to send for, on one page.
+// millOrder is what to send for, on one page: by volume where the yard works in
+// millimetres, else by board feet.
 func millOrder(in Input) *page {
-	u := in.units()
-	p := table("Mill order", "mill order", col("Count", 8), col("Species", 16), col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 9))
-	for _, c := range lengths("Length", u, 11) {
-		p.add(c)
-	}
-	bulk := "Board feet"
-	p.add(col("Size", 24))
-	if u == measure.StyleMM {
-		bulk = "Volume"
-		p.add(col("Volume each, cubic m", 10))
-		p.add(col("Volume, cubic m", 11))
-	} else {
-		p.add(col("Board feet each", 10))
-		p.add(col("Board feet", 11))
-	}
-	told := in.delivered()
-	if told {
-		p.add(col("Delivered", 10))
-		p.add(col("Short or over", 12))
-	}
-	p.add(col("Note", 18))
+	u, told := in.units(), in.delivered()
+	p := table("Mill order", "mill order", orderColumns(u, told)...)
 	p.worked(col("Planned", 9))
 	if u == measure.StyleMM {
 		p.add(col("Board feet each", 10))
@@ -41,23 +23,16 @@ func millOrder(in Input) *page {
 	p.wide, p.csv, p.onePage = true, true, true
 	p.empty = "Nothing to order: give mill lengths in the table of boards, with their count left blank."
 	measured := "Board feet: thickness under 1 in counts as 1 in."
-	if in.Result.Rules.Stock.Hardwood {
-		measured = "Board feet by surface measure to the whole foot, times thickness."
-	}
-	if u == measure.StyleMM {
+	switch {
+	case u == measure.StyleMM:
 		measured = "Volume by the rough size."
+	case in.Result.Rules.Stock.Hardwood:
+		measured = "Board feet by surface measure to the whole foot, times thickness."
 	}
 	p.note("Rough sizes. " + measured + " The count takes in the spares that are set.")
 	total := 0.0
 	for _, l := range in.Result.Plan.Order {
-		feet := []sheet.Cell{live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u))}
-		shown, unprinted := feet, []sheet.Cell(nil)
-		if u == measure.StyleMM {
-			each := cubicMetres(p, l.Thickness, l.Width, l.Length)
-			all := each
-			all.Number *= float64(l.Count)
-			shown, unprinted = []sheet.Cell{each, livef(all, "%s*%s", p.here("Volume each"), p.here("Count"))}, feet
-		}
+		shown, unprinted := orderBulk(p, l, u)
 		total += shown[1].Number
 		p.line(cells([]sheet.Cell{livef(whole(l.Count), "%s+MAX(0,ROUNDUP(%s*%s/100-0.000000001,0))", p.here("Planned"), p.here("Planned"), set("spares")), text(l.Species), small(l.Thickness, u), small(l.Width, u)},
 			p.length("Length", l.Length, u, ""),
@@ -65,17 +40,58 @@ func millOrder(in Input) *page {
 			delivery(p, l, told),
 			[]sheet.Cell{words(strings.TrimSpace(l.Source + " " + l.Note)), whole(planned(in, l))}, unprinted)...)
 	}
-	if n := p.count(); n > 0 {
-		sum := livef(number(total, sheet.Measure), "SUM(%s:%s)", p.at(bulk, 0), p.at(bulk, n-1))
-		if u == measure.StyleMM {
-			sum.Format = "0.0000"
-		}
-		row := make([]sheet.Cell, p.index(bulk))
-		row[1], row[len(row)-1] = text("Total"), sum
-		ruled(row)
-		p.aside(row...)
-	}
+	orderTotal(p, total, u)
 	return p
+}
+
+// bulkHead heads what an order is measured by.
+func bulkHead(u measure.Style) string {
+	if u == measure.StyleMM {
+		return "Volume"
+	}
+	return "Board feet"
+}
+
+func orderColumns(u measure.Style, told bool) []column {
+	bulk := []column{col("Board feet each", 10), col("Board feet", 11)}
+	if u == measure.StyleMM {
+		bulk = []column{col("Volume each, cubic m", 10), col("Volume, cubic m", 11)}
+	}
+	var came []column
+	if told {
+		came = []column{col("Delivered", 10), col("Short or over", 12)}
+	}
+	return slices.Concat([]column{col("Count", 8), col("Species", 16), col("Thickness, "+unit(u), 10), col("Width, "+unit(u), 9)},
+		lengths("Length", u, 11), []column{col("Size", 24)}, bulk, came, []column{col("Note", 18)})
+}
+
+// orderBulk is how much a line of the order comes to, each and all together: what is
+// printed, and board feet beside it where that is a volume.
+func orderBulk(p *page, l stock.OrderLine, u measure.Style) (shown, unprinted []sheet.Cell) {
+	feet := []sheet.Cell{live(number(float64(l.EachFeet), sheet.Measure), boardFeet(p, u)), live(number(float64(l.Feet), sheet.Measure), orderFeet(p, u))}
+	if u != measure.StyleMM {
+		return feet, nil
+	}
+	each := cubicMetres(p, l.Thickness, l.Width, l.Length)
+	all := each
+	all.Number *= float64(l.Count)
+	return []sheet.Cell{each, livef(all, "%s*%s", p.here("Volume each"), p.here("Count"))}, feet
+}
+
+// orderTotal is the line below the order that sums it up.
+func orderTotal(p *page, total float64, u measure.Style) {
+	n, bulk := p.count(), bulkHead(u)
+	if n == 0 {
+		return
+	}
+	sum := livef(number(total, sheet.Measure), "SUM(%s:%s)", p.at(bulk, 0), p.at(bulk, n-1))
+	if u == measure.StyleMM {
+		sum.Format = "0.0000"
+	}
+	row := make([]sheet.Cell, p.index(bulk))
+	row[1], row[len(row)-1] = text("Total"), sum
+	ruled(row)
+	p.aside(row...)
 }
 
 // delivered says that the book tells of boards to be ordered how many have come.

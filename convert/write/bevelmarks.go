@@ -1,0 +1,160 @@
+package write
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strakebook/calc/bevel"
+	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
+)
+
+// markLine is one mark of a card.
+func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []sheet.Cell {
+	u, r, m := in.units(), in.Result.Rules.Bevel, s.Marks[i]
+	read := sheet.Cell{}
+	if m.Read.OK() {
+		read = number(float64(m.Read.Value), sheet.Degrees)
+	}
+	round := func(of string) string {
+		return fmt.Sprintf("ROUND((%s)/%s,0)*%s", of, set("saw readout"), set("saw readout"))
+	}
+	sawn := m.Between
+	if r.SawFaired {
+		sawn = m.Faired
+	}
+	tilt := livef(number(float64(m.Tilt), sheet.Large), "%s", round(scale(r, p.here("Sawn"))))
+	own, off := sheet.Cell{}, sheet.Cell{}
+	if m.Hull.OK() && !s.Computed {
+		own = number(float64(m.Hull.Value.Round(0.01)), sheet.Degrees)
+		if !m.Filled {
+			off = livef(number(float64(m.Between-m.Hull.Value.Round(0.01)), sheet.Degrees), "%s-%s", p.here("Between readings"), p.here("Hull's own"))
+		}
+	}
+	change, perFoot := sheet.Cell{}, sheet.Cell{}
+	if i > 0 {
+		before := s.Marks[i-1]
+		row := p.next() - 1
+		change = livef(number(float64(m.Tilt-before.Tilt), sheet.Degrees), "%s-%s", p.here("Saw's scale"), p.at("Saw's scale", row))
+		turn, in := m.PerFoot, measure.Foot
+		if u == measure.StyleMM {
+			turn, in = turn.PerMetre(), 1000*measure.Millimetre
+		}
+		perFoot = livef(number(float64(turn), sheet.Degrees), "(%s-%s)/(%s-%s)*%s", p.here("Sawn"), p.at("Sawn", row), p.here("At"), p.at("At", row), figure(inUnits(in, u)))
+	}
+	shown, figures := small(m.At, u), []sheet.Cell{}
+	if u == measure.StyleFeet {
+		shown, figures = long(m.At, u), one(small(m.At, u))
+	}
+	shown.Style = sheet.Called
+	if shown.Kind == sheet.Number {
+		shown.Format = "0.0"
+	}
+	station := text(m.Station)
+	station.Style = sheet.Called
+	batten, out, width, faces, thick, even := battens(in, p, s, m, parallel)
+	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), m.Doubt), queried(tilt, m.Doubt), change,
+		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m))
+	cardLine(row...)
+	row = append(row, figures...)
+	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
+		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, even)
+}
+
+// scale is the formula of what the saw's scale must read to cut a bevel, before it is
+// rounded: by the trial cuts listed, or by the one of the Settings sheet.
+func scale(r bevel.Rules, of string) string {
+	if len(r.Trials) == 0 {
+		return fmt.Sprintf("IF(OR(%[2]s=0,%[3]s=0),%[1]s,%[1]s*%[2]s/%[3]s)", of, set("trial cut reads"), set("trial cut cuts"))
+	}
+	parts := r.Scale()
+	formula, closing := "", ""
+	for i, part := range parts {
+		at := fmt.Sprintf("%s+(%s-%s)*%s", figure(float64(part.Reads)), of, figure(float64(part.Cuts)), figure(float64(part.Slope)))
+		if i < len(parts)-1 {
+			at, closing = fmt.Sprintf("IF(%s<=%s,%s,", of, figure(float64(part.To)), at), closing+")"
+		}
+		formula += at
+	}
+	return formula + closing
+}
+
+// battens is the cells that need the plank's thickness and width, blank without.
+func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, middle string) (batten, out, width, faces, thick, parallel sheet.Cell) {
+	if s.Thickness == 0 || s.Width == 0 {
+		return
+	}
+	u, r := in.units(), in.Result.Rules.Bevel
+	tan := func(of string) string { return "TAN(RADIANS(" + of + "))" }
+	through, under := p.here("Thickness"), set("batten thickness")
+	if s.Rounded > 0 { // to the corners of a back still to be rounded
+		off := figure(inUnits(s.Rounded, u))
+		through, under = "("+through+"-"+off+")", "("+under+"+"+off+")"
+	}
+	rides := func(of string) string {
+		return fmt.Sprintf(`IF(%s="inside",-%s*%s,(%s+%s)*%s)`, set("face up"), under, tan(of), set("batten thickness"), through, tan(of))
+	}
+	faces = livef(small(m.Faces, u), "%s*%s", through, tan(p.here("Set")))
+	width, thick = small(m.Width, u), small(s.Thickness, u)
+	batten, out = small(m.Batten, u), small(m.SetOut, u)
+	if follows(m, s, r) {
+		batten = livef(batten, "%s-%s+%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
+		out = livef(out, "%s-(%s-%s+%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
+	}
+	parallel = live(number(float64(s.Parallel), sheet.Degrees), middle)
+	return
+}
+
+// parallels is the formula of the bevel at which a card's parallel batten is right.
+func parallels(p *page, s bevel.Schedule, first int) string {
+	marks := sure(p, "Set", first, s)
+	return fmt.Sprintf("ROUND((MIN(%s)+MAX(%s))/2/%s,0)*%s", marks, marks, set("saw readout"), set("saw readout"))
+}
+
+// follows says that a mark's batten is what the formula on the sheet makes of it:
+// where the saw is set otherwise, the figure stands without one.
+func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
+	b := float64(m.Width-r.Offset) + float64(r.Batten+s.Thickness-s.Rounded)*m.Set.Tan()
+	if r.FaceUp == bevel.Inside {
+		b = float64(m.Width-r.Offset) - float64(r.Batten+s.Rounded)*m.Set.Tan()
+	}
+	return math.Abs(b-float64(m.Batten)) < 1000
+}
+
+// remark is what there is to say at a mark.
+func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
+	var notes []string
+	switch m.Doubt {
+	case bevel.Doubtful:
+		notes = append(notes, "DOUBTFUL, lift again")
+	case bevel.Leaning:
+		notes = append(notes, "rests on the doubtful reading")
+	}
+	if m.Unseen {
+		notes = append(notes, "not drawn: placed along the seam")
+	}
+	if m.Crossing {
+		notes = append(notes, "passes through square: the other hand from here")
+	}
+	switch {
+	case !m.Filled || s.Computed:
+	case m.Read.OK():
+		notes = append(notes, "reading not used, see Warnings: from its neighbours")
+	default:
+		notes = append(notes, "no reading: from its neighbours")
+	}
+	c := words(strings.Join(notes, "; "))
+	if m.Doubt == bevel.Doubtful {
+		c.Style = sheet.Doubt
+	}
+	return c
+}
+
+// turnHead heads how fast the bevel changes.
+func turnHead(u measure.Style) string {
+	if u == measure.StyleMM {
+		return "Degrees a metre"
+	}
+	return "Degrees a foot"
+}

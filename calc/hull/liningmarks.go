@@ -1,7 +1,6 @@
 package hull
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -43,26 +42,7 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 			h.ownPart(l, m, s, marked, first, last)
 		}
 		l.marked = append(l.marked, marked)
-		row := make([]float64, len(l.girth))
-		for k, girth := range l.girth {
-			switch {
-			case l.sections[k] == nil:
-				row[k] = math.NaN()
-			case m.Kind == MarkWidths:
-				row[k] = l.down[j][k] + marked[k]
-			case m.Kind == MarkFromRabbet:
-				row[k] = girth - marked[k]
-			default:
-				row[k] = marked[k]
-			}
-			if j == n-1 && row[k] > girth && l.down[j][k] < girth {
-				row[k] = girth // the last strake takes what remains to the rabbet
-			}
-			if row[k] > girth+h.r.SumWithin.Inches() || row[k] < l.down[j][k] {
-				row[k] = math.NaN()
-			}
-		}
-		l.down[j+1] = row
+		l.down[j+1] = l.seamDown(m.Kind, j, marked, j == n-1, h.r.SumWithin.Inches())
 		if odd := h.oddWidth(m, j, middles); len(odd) > 0 {
 			found = append(found, odd...)
 		} else {
@@ -80,6 +60,32 @@ func (h *hull) byMarks(l *lined, m SeamMarks) finding.List {
 		found = append(found, h.widthGaps(m, s, l.marked[j], first, last)...)
 	}
 	return append(found, h.sums(l, m, at)...)
+}
+
+// seamDown is how far down the girth a seam lies by its marks at every station, NaN
+// where they put it beyond the girth by more than widths may be out, or above the seam
+// before it.
+func (l *lined) seamDown(kind MarkKind, j int, marked []float64, last bool, within float64) []float64 {
+	row := make([]float64, len(l.girth))
+	for k, girth := range l.girth {
+		switch {
+		case l.sections[k] == nil:
+			row[k] = math.NaN()
+		case kind == MarkWidths:
+			row[k] = l.down[j][k] + marked[k]
+		case kind == MarkFromRabbet:
+			row[k] = girth - marked[k]
+		default:
+			row[k] = marked[k]
+		}
+		if last && row[k] > girth && l.down[j][k] < girth {
+			row[k] = girth // the last strake takes what remains to the rabbet
+		}
+		if row[k] > girth+within || row[k] < l.down[j][k] {
+			row[k] = math.NaN()
+		}
+	}
+	return row
 }
 
 // spread is a strake's marks at every station of the hull; NaN beyond them.
@@ -190,69 +196,6 @@ func (h *hull) station(name string) int {
 	return -1
 }
 
-// sums holds the widths at every station, those marked and those drawn between and
-// beyond them, against the girth there. A skin whose widths do not add up is told of
-// once, at the station farthest out, with every other that is out after it, the
-// farthest first.
-func (h *hull) sums(l *lined, m SeamMarks, at []int) finding.List {
-	if m.Kind != MarkWidths {
-		return nil
-	}
-	var all []sumOff
-	over := false
-	for k := range h.o.Stations {
-		sum, girth, ok := h.sum(l, m, k)
-		if off := sum - girth; ok && off.Abs() > h.r.SumWithin {
-			all = append(all, sumOff{k, sum, girth})
-			over = over || off > 0
-		}
-	}
-	if len(all) == 0 {
-		return nil
-	}
-	slices.SortStableFunc(all, func(a, b sumOff) int { return cmp.Compare(b.off().Abs(), a.off().Abs()) })
-	worst := all[0]
-	f := finding.Finding{Kind: LiningSum, Cell: h.cellNear(m, at, worst.at)}
-	as := " as drawn"
-	if slices.Contains(at, worst.at) {
-		as, f.Reads, f.Suggests = "", h.write(worst.sum), h.write(worst.girth)
-	}
-	f.Text = fmt.Sprintf("the %s widths%s at %s add up to %s, %s than the girth %s", l.skin, as, h.o.called(worst.at), h.write(worst.sum), h.offBy(worst), l.where())
-	if as != "" {
-		f.Text += " of " + h.write(worst.girth)
-	}
-	var others []string
-	for _, o := range all[1:] {
-		others = append(others, fmt.Sprintf("at %s %s", h.o.called(o.at), h.offBy(o)))
-		if c := h.cellNear(m, at, o.at); c != f.Cell && !slices.Contains(f.Also, c) {
-			f.Also = append(f.Also, c)
-		}
-	}
-	if len(others) > 0 {
-		f.Text += "; " + strings.Join(others, ", ")
-	}
-	if over {
-		f.Text += fmt.Sprintf(": where they are more, %s %s is drawn with what remains to the rabbet", l.skin, m.Seams[len(m.Seams)-1].Strake)
-	}
-	return finding.List{f}
-}
-
-// sumOff is a station whose widths together are not its girth.
-type sumOff struct {
-	at         int // of the hull
-	sum, girth measure.Length
-}
-
-func (o sumOff) off() measure.Length { return o.sum - o.girth }
-
-// offBy is how far the widths of a station are off its girth, in words.
-func (h *hull) offBy(o sumOff) string {
-	if o.off() < 0 {
-		return h.write(-o.off()) + " less"
-	}
-	return h.write(o.off()) + " more"
-}
-
 // place is the place of a station among those marked; -1 where it is none.
 func (m SeamMarks) place(station string) int {
 	return slices.IndexFunc(m.Stations, func(s Station) bool { return strings.EqualFold(s.Name, station) })
@@ -264,36 +207,4 @@ func (m SeamMarks) at(i int) source.Cell {
 		return v[i].Cell
 	}
 	return m.Seams[0].Cell
-}
-
-// cellNear is the cell of the first strake's mark at the station marked that is nearest
-// to one of the hull.
-func (h *hull) cellNear(m SeamMarks, at []int, k int) source.Cell {
-	if len(at) == 0 {
-		return m.at(-1)
-	}
-	near := slices.MinFunc(at, func(a, b int) int {
-		return cmp.Compare(math.Abs(h.x[a]-h.x[k]), math.Abs(h.x[b]-h.x[k]))
-	})
-	return m.at(m.place(h.o.Stations[near].Name))
-}
-
-// sum is the widths at one station together, those marked and those drawn, and the
-// girth there; not ok where one of them is missing.
-func (h *hull) sum(l *lined, m SeamMarks, k int) (sum, girth measure.Length, ok bool) {
-	if l.sections[k] == nil {
-		return 0, 0, false
-	}
-	i := m.place(h.o.Stations[k].Name)
-	for j, s := range m.Seams {
-		switch w := l.marked[j][k]; {
-		case i >= 0 && i < len(s.Values) && s.Values[i].OK():
-			sum += s.Values[i].Value
-		case math.IsNaN(w):
-			return 0, 0, false
-		default:
-			sum += measure.Inches(w)
-		}
-	}
-	return sum, measure.Inches(l.girth[k]), true
 }

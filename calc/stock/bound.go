@@ -176,9 +176,8 @@ func (y *yard) dearer(sur []money) yard {
 	more.sticks = append([]stick{}, y.sticks...)
 	for k := range more.sticks {
 		st := &more.sticks[k]
-		z := &y.sizes[st.size]
-		if m := sur[z.kind]; m > 0 {
-			st.cost += money(float64(m) * (float64(st.cost) / float64(z.cost)))
+		if m := sur[y.sizes[st.size].kind]; m > 0 {
+			st.cost += money(float64(m) * st.part)
 		}
 	}
 	return more
@@ -211,7 +210,7 @@ func (s *search) takes(t *timber) []float64 {
 		if best >= 0 {
 			st := &s.sticks[best]
 			z := &s.sizes[st.size]
-			use[z.kind] += float64(float64(least)/float64(max(1, st.cost))) * float64(float64(st.cost)/float64(z.cost))
+			use[z.kind] += float64(float64(least)/float64(max(1, st.cost))) * st.part
 		}
 		at = to
 	}

@@ -146,8 +146,8 @@ func (h *shop) offerSticks(rack []Board, r Rules) {
 			wide := (int64(b.Width.Value-r.Edging) - int64(lanes-1)*int64(r.RipKerf)) / int64(lanes)
 			for _, s := range h.sound[k] {
 				z.sticks = append(z.sticks, len(h.sticks))
-				share := float64(z.cost) / float64(lanes) * (float64(s.to-s.from) / float64(all))
-				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(share)), form: form{wide, int64(r.finishes(b.Thickness.Value)), h.species(species(b.Species))}})
+				part := float64(s.to-s.from) / float64(all) / float64(lanes)
+				h.sticks = append(h.sticks, stick{size: len(h.sizes), hold: s.to - s.from + h.kerf, cost: max(1, money(float64(float64(z.cost)*part))), part: part, form: form{wide, int64(r.finishes(b.Thickness.Value)), h.species(species(b.Species))}})
 			}
 			h.sizes = append(h.sizes, z)
 		}

@@ -214,3 +214,15 @@ func TestQuarters(t *testing.T) {
 		t.Error("between 6/4 and the next quarter")
 	}
 }
+
+// Strips from boards paid for, several lanes to a board: the least they could
+// come to is no more than what they come to.
+func TestBoundOfBoardsPaidFor(t *testing.T) {
+	strips := []hull.Strake{{Name: "1-20", Skin: hull.Strips, Count: source.Is(20), Thickness: in(0.75), Width: in(1.25), Length: in(306), Species: "larch"}}
+	paid, mill := board("K3", "larch", 1.5, 6, 10, 8), board("K1", "larch", 1.5, 6, 14, 0)
+	paid.Price, mill.Price = source.Is(0.0), source.Is(21.6)
+	_, plan, _ := work(strips, []Board{mill, paid})
+	if s := plan.Summary; s.Unserved > 0 || s.Spent <= 0 || s.Bound <= 0 || s.Bound > s.Spent {
+		t.Errorf("%d pieces without a board, spent %.2f, which cannot be less than %.2f", s.Unserved, s.Spent, s.Bound)
+	}
+}

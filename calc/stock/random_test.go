@@ -64,6 +64,9 @@ func randomBook(seed uint64) ([]hull.Strake, []Board, lay.Rules, Rules) {
 			b.Bad = []hull.Reach{{From: from, To: from + 5*measure.Inch}}
 		}
 		b.Price, b.PerFoot = source.Is(2+4*g.Float64()), true
+		if b.Count.OK() && i%3 == 0 {
+			b.Price = source.Is(0.0) // paid for
+		}
 		if g.IntN(60) == 0 {
 			b.Price = source.Reading[float64]{}
 		}

@@ -36,10 +36,11 @@ type size struct {
 // one after another.
 type stick struct {
 	size int
-	hold int64 // pieces may come to this, each with a kerf after it
-	cost money // its share of its board
-	rare money // what it is worth beyond its cost where boards of its kind are counted
-	form       // widest and thickest piece it gives, and its species
+	hold int64   // pieces may come to this, each with a kerf after it
+	cost money   // its share of its board
+	part float64 // which share that is
+	rare money   // what it is worth beyond its cost where boards of its kind are counted
+	form         // widest and thickest piece it gives, and its species
 }
 
 // class is pieces that the same boards serve alike.

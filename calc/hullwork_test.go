@@ -45,7 +45,7 @@ func wigleyJob() Job {
 func TestHullFeedsTheWork(t *testing.T) {
 	j := wigleyJob()
 	j.Rules.Hull.ExtraAtEnds = 2 * measure.Inch
-	j.Rules.Hull.EdgeStrain, j.Rules.Bevel.Turn = 0.02, 5 // six wide planks on a short hull are sprung and turned more than a yard would
+	j.Rules.Hull.EdgeStrain, j.Rules.Bevel.Turn, j.Rules.Bevel.Tilt = 0.02, 5, 45 // six wide planks on a short hull are sprung and turned more than a yard would
 	r, found := Work(j)
 	for _, f := range found {
 		if f.Severity > finding.Note {

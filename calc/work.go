@@ -21,6 +21,7 @@ func Work(j Job) (Result, finding.List) {
 	found = append(found, r.shutters(j, strakes)...)
 	found = append(found, r.planks(j.Bevels, strakes)...)
 	found = append(found, bevel.CheckCards(r.Bevels, strakes, j.Rules.Bevel)...)
+	found = append(found, bevel.CheckTilts(r.Bevels, found, j.Rules.Bevel)...)
 	found = append(found, bevel.CheckLaid(r.Bevels, r.Hull, j.Rules.Bevel)...)
 	runs := lay.Runs(strakes, j.Rules.Scarf)
 	r.widen(runs, j.Rack)

@@ -87,14 +87,17 @@ func TestMonotoneBetweenStations(t *testing.T) {
 	if n := len(s[0].Marks); n != 15 {
 		t.Errorf("%d marks, want 8 stations and 7 steps", n)
 	}
-	cross := 0
+	var aft, forward []float64
 	for _, m := range s[0].Marks {
 		if m.Crossing {
-			cross++
+			aft = append(aft, m.At.Inches())
+		}
+		if m.CrossingBack {
+			forward = append(forward, m.At.Inches())
 		}
 	}
-	if cross != 1 {
-		t.Errorf("%d crossings of square, want 1", cross)
+	if !slices.Equal(aft, []float64{36}) || !slices.Equal(forward, []float64{24}) {
+		t.Errorf("the other hand from %v aft and from %v forward, want 36 and 24 in", aft, forward) // .22 sawn at .25
 	}
 }
 

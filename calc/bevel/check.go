@@ -2,9 +2,9 @@ package bevel
 
 import (
 	"fmt"
-	"math"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
 
@@ -60,9 +60,9 @@ func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
 		case v.State == source.Blank && k > first && k < last:
 			found = append(found, finding.Finding{Kind: Gap, Cell: v.Cell, Suggests: "about " + b.written(between[k], r),
 				Text: fmt.Sprintf("%s has no reading at %s", s.name(), station)})
-		case given[k] && math.Abs(y[k]) > float64(r.Tilt):
+		case given[k] && r.Beyond(r.tilt(measure.Angle(y[k]))):
 			f := finding.Finding{Kind: Tilted, Cell: v.Cell, Reads: v.Text,
-				Text: fmt.Sprintf("%s at %s reads %q, beyond the saw's tilt of %s degrees", s.name(), station, v.Text, r.Tilt.Write())}
+				Text: fmt.Sprintf("%s at %s reads %q, %s", s.name(), station, v.Text, r.beyond(measure.Angle(y[k])))}
 			if isOdd {
 				f.Suggests = b.likely(s, odd, y, given, r)
 			}

@@ -55,6 +55,7 @@ func (l laid) marks(r Rules) []Mark {
 	for i := range all {
 		l.fill(all, i, read, faired, r)
 	}
+	cross(all)
 	return all
 }
 
@@ -69,7 +70,6 @@ func (l laid) fill(all []Mark, i int, read, faired *interp.FritschButland, r Rul
 	if i > 0 {
 		before := all[i-1]
 		m.PerFoot = (m.sawn(r) - before.sawn(r)) / measure.Angle((m.At - before.At).Feet())
-		m.Crossing = before.Tilt*m.Tilt < 0 || before.Tilt == 0 && crossed(all[:i], m.Tilt)
 	}
 }
 
@@ -81,12 +81,19 @@ func (m Mark) sawn(r Rules) measure.Angle {
 	return m.Between
 }
 
-// crossed says that the last tilt that was not square had the other hand.
-func crossed(before []Mark, tilt measure.Angle) bool {
-	for i := len(before) - 1; i >= 0; i-- {
-		if before[i].Tilt != 0 {
-			return before[i].Tilt*tilt < 0
+// cross marks where the blade has gone over to the other hand since the last mark that
+// was not square, as they are called out from the fore end aft and from aft forward.
+func cross(all []Mark) {
+	last := measure.Angle(0)
+	for i := range all {
+		if m := &all[i]; m.Tilt != 0 {
+			m.Crossing, last = last*m.Tilt < 0, m.Tilt
 		}
 	}
-	return false
+	last = 0
+	for i := len(all) - 1; i >= 0; i-- {
+		if m := &all[i]; m.Tilt != 0 {
+			m.CrossingBack, last = last*m.Tilt < 0, m.Tilt
+		}
+	}
 }

@@ -13,23 +13,24 @@ import (
 
 // Mark is one place on the batten at which the saw's tilt is called out.
 type Mark struct {
-	At       measure.Length // along the sawn edge from the schedule's first station mark
-	Station  string         // "" between stations
-	Read     source.Reading[measure.Angle]
-	Hull     source.Reading[measure.Angle] // what the hull as lined off turns here, off square
-	Between  measure.Angle                 // by the monotone interpolant through the readings, off square
-	Faired   measure.Angle                 // by the smoother
-	Set      measure.Angle                 // what is sawn, to the saw's readout, signed
-	Tilt     measure.Angle                 // what the saw's scale must show for it, after any trial cut
-	PerFoot  measure.Angle                 // change from the mark before, a foot
-	Faces    measure.Length                // outside face wider by this much, at the saw
-	Width    measure.Length                // wanted here on the inside face
-	Batten   measure.Length                // width from the free edge to the batten's edge
-	SetOut   measure.Length                // batten beyond a parallel one: + out, - in
-	Crossing bool                          // the bevel passes through square between the mark before and this one
-	Filled   bool                          // no reading here: taken from the neighbours
-	Unseen   bool                          // the station could not be drawn: its place is along the seam through those that were
-	Doubt    Doubt
+	At           measure.Length // along the sawn edge from the schedule's first station mark
+	Station      string         // "" between stations
+	Read         source.Reading[measure.Angle]
+	Hull         source.Reading[measure.Angle] // what the hull as lined off turns here, off square
+	Between      measure.Angle                 // by the monotone interpolant through the readings, off square
+	Faired       measure.Angle                 // by the smoother
+	Set          measure.Angle                 // what is sawn, to the saw's readout, signed
+	Tilt         measure.Angle                 // what the saw's scale must show for it, after any trial cut
+	PerFoot      measure.Angle                 // change from the mark before, a foot
+	Faces        measure.Length                // outside face wider by this much, at the saw
+	Width        measure.Length                // wanted here on the inside face
+	Batten       measure.Length                // width from the free edge to the batten's edge
+	SetOut       measure.Length                // batten beyond a parallel one: + out, - in
+	Crossing     bool                          // from here aft the blade leans to the other hand
+	CrossingBack bool                          // from here forward it does
+	Filled       bool                          // no reading here: taken from the neighbours
+	Unseen       bool                          // the station could not be drawn: its place is along the seam through those that were
+	Doubt        Doubt
 }
 
 // Schedule is what the sawyer is called for one edge of one strake.

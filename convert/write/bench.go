@@ -62,6 +62,23 @@ func readFrom(s bevel.Schedule, r bevel.Rules) string {
 	return "the " + end
 }
 
+// crossing says at a mark that the blade leans to the other hand from it on, the way
+// the card is read; where it is read either way, which.
+func crossing(s bevel.Schedule, m bevel.Mark, r bevel.Rules) string {
+	const said = "passes through square: the other hand from here"
+	switch down := s.ReadFrom(r) != "after end"; {
+	case s.Side == hull.BothSides && m.Crossing && m.CrossingBack:
+		return said + ", read either way"
+	case s.Side == hull.BothSides && m.Crossing:
+		return said + ", read downward"
+	case s.Side == hull.BothSides && m.CrossingBack:
+		return said + ", read upward"
+	case s.Side != hull.BothSides && (down && m.Crossing || !down && m.CrossingBack):
+		return said
+	}
+	return ""
+}
+
 // battenOf is which planks one guide batten serves, on the card of each.
 func battenOf(in Input, s bevel.Schedule) string {
 	u := in.units()

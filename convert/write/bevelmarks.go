@@ -55,7 +55,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 	station.Style = sheet.Called
 	batten, out, width, faces, thick, even := battens(in, p, s, m, parallel)
 	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), m.Doubt), queried(tilt, m.Doubt), change,
-		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m))
+		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m, r))
 	cardLine(row...)
 	row = append(row, figures...)
 	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
@@ -123,7 +123,7 @@ func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
 }
 
 // remark is what there is to say at a mark.
-func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
+func remark(s bevel.Schedule, m bevel.Mark, r bevel.Rules) sheet.Cell {
 	var notes []string
 	switch m.Doubt {
 	case bevel.Doubtful:
@@ -134,8 +134,11 @@ func remark(s bevel.Schedule, m bevel.Mark) sheet.Cell {
 	if m.Unseen {
 		notes = append(notes, "not drawn: placed along the seam")
 	}
-	if m.Crossing {
-		notes = append(notes, "passes through square: the other hand from here")
+	if c := crossing(s, m, r); c != "" {
+		notes = append(notes, c)
+	}
+	if r.Beyond(m.Tilt) {
+		notes = append(notes, "beyond the saw's tilt: plane the rest")
 	}
 	switch {
 	case !m.Filled || s.Computed:

@@ -78,6 +78,12 @@ func (r *reader) decide() {
 		if p != nil {
 			d.Cell.Book = p.book.Name
 		}
+		if now, changed := "", false; p != nil && !d.Stands() && !d.Undone() {
+			if now, changed = p.changed(w); changed {
+				r.stale(w, now)
+				continue
+			}
+		}
 		if p != nil && hull.Decides(d.Code) {
 			r.job.Decisions = append(r.job.Decisions, d)
 			continue

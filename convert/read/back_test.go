@@ -18,7 +18,7 @@ WL 1-0-0|0-1-0|1-2-0|2-0-4|2-4-0
 WL 2-0-0|0-2-0|1-x-0|2-2-4|2-6-0`)
 	ours := sheetOf("Warnings (2)", `
 No.|How bad|Where|What|Reads|Suggests|What to do|Decision|Code`)
-	for i, v := range []string{"1", "warning", where, "what", "reads", suggests, "do", decision, code} {
+	for i, v := range []string{"1", "warning", where, "what", "1-x-0", suggests, "do", decision, code} {
 		if c := cellOf("text:" + v); v != "" {
 			ours.Set(2, i+1, c)
 		}
@@ -60,6 +60,35 @@ func TestDecisionsAreHonoured(t *testing.T) {
 				t.Errorf("the decision is reported: %v", taken)
 			}
 		})
+	}
+}
+
+// A decision is not followed where its cell holds another figure since, however it
+// is written, and that is told.
+func TestDecisionOfAnotherFigure(t *testing.T) {
+	for _, c := range []struct {
+		reads string
+		cell  sheet.Cell
+		still bool
+	}{
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: " 1-X-0"}, true},
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: "1-2-0"}, false},
+		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3' 8\""}, true},
+		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3-8-2"}, false},
+		{"86", sheet.Cell{Kind: sheet.Number, Number: 86, Text: "86.0"}, true},
+		{"86.1", sheet.Cell{Kind: sheet.Number, Number: 86.0625, Text: "86.0625"}, true},
+		{"86", sheet.Cell{Kind: sheet.Number, Number: 93.75, Text: "93.75"}, false},
+		{"", sheet.Cell{}, true},
+		{"", sheet.Cell{Kind: sheet.Number, Number: 94.5, Text: "94.5"}, false},
+	} {
+		book := decided("Offsets!C4", "", "1-3-0", "length-unread")
+		book[0].Sheets[0].Set(4, 3, c.cell)
+		book[0].Sheets[1].Set(2, 5, sheet.Cell{Kind: sheet.Text, Text: c.reads})
+		r := read(t, book, Options{})
+		at := source.Cell{Book: book[0].Name, Sheet: "Offsets", Row: 4, Col: 3}
+		if has(r.found, "decision-taken", at) != c.still || has(r.found, "decision-idle", at) == c.still {
+			t.Errorf("decided of %q, and %q stands there: %v", c.reads, c.cell.Text, r.codes(finding.Note))
+		}
 	}
 }
 

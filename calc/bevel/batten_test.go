@@ -179,8 +179,8 @@ func TestBattenByStation(t *testing.T) {
 		one.Widths = append(one.Widths, source.Is(measure.Inches(want[at])))
 	}
 	made, _ := Schedules(table(1, 2, 3, 4, 5), []hull.Strake{one}, nil, nil, r)
-	if s := made[0]; s.Width != 6*measure.Inch || s.WidthFrom != byStation || s.Depth != Depth(s.Thickness, s.Steepest, r) {
-		t.Errorf("width %v %s, blade %v", s.Width, s.WidthFrom, s.Depth)
+	if s := made[0]; s.Width != 6*measure.Inch || s.widthFrom != byStation || s.Depth != Depth(s.Thickness, s.Steepest, r) {
+		t.Errorf("width %v %s, blade %v", s.Width, s.widthFrom, s.Depth)
 	}
 	for _, m := range made[0].Marks {
 		if w := want[m.Station]; w > 0 && m.Width != measure.Inches(w) || m.Width < 4*measure.Inch || m.Width > 6*measure.Inch {
@@ -206,8 +206,8 @@ func TestBattenByStation(t *testing.T) {
 		t.Fatalf("%d cards", len(made))
 	}
 	for _, s := range made {
-		if s.Depth <= 0 || s.WidthFrom != linedOff {
-			t.Errorf("plank %s: widths %s, blade %v", s.Strake, s.WidthFrom, s.Depth)
+		if s.Depth <= 0 || s.widthFrom != linedOff {
+			t.Errorf("plank %s: widths %s, blade %v", s.Strake, s.widthFrom, s.Depth)
 		}
 		for _, m := range s.Marks {
 			if math.Abs(m.Width.Inches()-36*math.Pi/2/12) > 0.02 || m.Batten <= 0 {

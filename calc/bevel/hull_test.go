@@ -177,8 +177,8 @@ func TestOneSideLifted(t *testing.T) {
 func TestComputedWhereNoneIsLifted(t *testing.T) {
 	shape, strakes := round(t)
 	lifted, _ := Schedules(onRound(func([][]float64) {}), strakes, nil, shape, DefaultRules())
-	if lifted[0].AlongFrom != AlongHull || lifted[0].WidthFrom != "lined off" {
-		t.Errorf("distances from %q, widths from %q", lifted[0].Distances(), lifted[0].WidthFrom)
+	if lifted[0].AlongFrom != AlongHull || lifted[0].widthFrom != "lined off" {
+		t.Errorf("distances from %q, widths from %q", lifted[0].Distances(), lifted[0].widthFrom)
 	}
 	for _, m := range lifted[0].Marks {
 		if m.Hull.OK() != (m.Station != "") || m.Hull.OK() && math.Abs(float64(m.Hull.Value)-7.5) > 0.1 {
@@ -280,8 +280,8 @@ func TestMarksThroughABlankStation(t *testing.T) {
 		t.Fatalf("%d schedules", len(all))
 	}
 	for _, s := range all {
-		if s.AlongFrom != AlongHull || s.WidthFrom != linedOff || len(s.Past) > 0 {
-			t.Errorf("along from %s, width %s, past %v", s.Distances(), s.WidthFrom, s.Past)
+		if s.AlongFrom != AlongHull || s.widthFrom != linedOff || len(s.Past) > 0 {
+			t.Errorf("along from %s, width %s, past %v", s.Distances(), s.widthFrom, s.Past)
 		}
 		for _, m := range s.Marks {
 			if m.Unseen != (m.Station == "4") || m.Station == "4" && (m.At-16*measure.Foot).Abs() > measure.Inch/100 {

@@ -51,14 +51,13 @@ type Seam struct {
 
 // Readings is one table of bevels.
 type Readings struct {
-	Stations     []hull.Station
-	Places       hull.Places // what they are called
-	Seams        []Seam
-	Gauge        Gauge
-	InStation    bool          // lifted in the station plane instead of square to the edge
-	Resolution   measure.Angle // the gauge's smallest step, from the readings
-	AlongSurface hull.Surface
-	Cell         source.Cell
+	Stations   []hull.Station
+	Places     hull.Places // what they are called
+	Seams      []Seam
+	Gauge      Gauge
+	InStation  bool          // lifted in the station plane instead of square to the edge
+	Resolution measure.Angle // the gauge's smallest step, from the readings
+	Cell       source.Cell
 }
 
 // called is one of the table's stations in words: "station 4".

@@ -47,7 +47,7 @@ type Schedule struct {
 	Worked    measure.Length // of its back, when it is sawn
 	Rounded   measure.Length // how far off the board's inside face its inside corners then lie, to which widths are
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
-	WidthFrom string         // of the marks: "listed", "listed by station" or "lined off"
+	widthFrom string         // of the marks: "listed", "listed by station" or "lined off"
 	Parallel  measure.Angle  // the bevel at which a parallel batten is right, of the marks that are sure
 	Depth     measure.Length // of blade needed at the steepest mark
 	Steepest  measure.Angle  // of Set, without its sign
@@ -104,7 +104,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		back := shape.BackOf(s.Skin, s.Strake, s.Side)
 		sched.Listed, sched.Worked, sched.Rounded = plank.Thickness.Value, back.Worked, back.Rounded()
 		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last}
-		l.width, sched.WidthFrom = widths(b, s, plank, shape, at, first, last)
+		l.width, sched.widthFrom = widths(b, s, plank, shape, at, first, last)
 		sched.Thickness, sched.Width, sched.AlongFrom = r.thickness(plank, back), plank.Width.Value, from
 		sched.Past, sched.PastOff = w.past, w.off
 		sched.Marks = l.marks(r)

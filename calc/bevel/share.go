@@ -74,13 +74,12 @@ func (s Schedule) edges() []GuideEdge {
 // first.
 type trialGuide struct {
 	Guide
-	first     Schedule
 	low, high []measure.Length
 	shifted   []GuideEdge
 }
 
 func newGuide(s Schedule, edge []GuideEdge) *trialGuide {
-	g := &trialGuide{first: s, shifted: edge}
+	g := &trialGuide{shifted: edge}
 	g.Skin, g.Side, g.Edge = s.Skin, s.Side, s.Edge
 	g.Planks = []GuidePlank{{Strake: s.Strake}}
 	for _, e := range edge {

@@ -18,10 +18,8 @@ type Doubt struct {
 	Reads         source.Reading[measure.Length]
 	Faired        measure.Length // what its neighbours say, to the table's resolution
 	HasFaired     bool
-	Proposals     []Proposal // likely readings, the likeliest first
-	Copied        string     // why no figure is proposed: what it is the same as
-	Z             float64    // how far it is off, in the table's scatters
-	Sure          bool
+	Proposals     []Proposal  // likely readings, the likeliest first
+	Copied        string      // why no figure is proposed: what it is the same as
 	Text          string      // what speaks against it, where that is not the curve
 	Or            []fair.Spot // other figures that explain it nearly as well
 }
@@ -38,18 +36,6 @@ func (d Doubt) Take() (v measure.Length, ok bool) {
 		return d.Proposals[0].Value, true
 	}
 	return d.Faired, d.HasFaired
-}
-
-// Neighbours is the nearest figures before and after it on its line, as written.
-func (d Doubt) Neighbours(o Offsets) (before, after source.Reading[measure.Length]) {
-	values := o.Lines[d.Line].Values
-	for k := d.Station - 1; k >= 0 && !before.OK(); k-- {
-		before = values[k]
-	}
-	for k := d.Station + 1; k < len(values) && !after.OK(); k++ {
-		after = values[k]
-	}
-	return before, after
 }
 
 // Finding is the doubt as a finding, in the table's own words.

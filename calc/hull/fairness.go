@@ -84,7 +84,7 @@ func (c checked) impossible() []Doubt {
 	for i, l := range c.o.Lines {
 		first, last := ends(l)
 		for k, v := range l.Values {
-			d := Doubt{Line: i, Station: k, Reads: v, Sure: true}
+			d := Doubt{Line: i, Station: k, Reads: v}
 			switch {
 			case l.View != HalfBreadth || !v.OK() || c.touched(k) || c.o.kept(v.Cell):
 				continue
@@ -117,7 +117,7 @@ func (c checked) jumps() []Doubt {
 		if c.touched(f.At) || v.Value < 0 && c.o.Lines[f.Row].View == HalfBreadth {
 			continue
 		}
-		d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: v, Faired: c.o.length(f.Says.Value), HasFaired: true, Z: f.Z, Sure: f.Sure, Or: f.Or}
+		d := Doubt{Kind: OffsetJump, Line: f.Row, Station: f.At, Reads: v, Faired: c.o.length(f.Says.Value), HasFaired: true, Or: f.Or}
 		c.propose(&d, f.Says)
 		all = append(all, d)
 	}

@@ -10,7 +10,6 @@ import (
 // section is the outline of half the hull at one station, from the rabbet up to
 // the deck, in inches.
 type section struct {
-	k       int
 	points  []crossed
 	line    *curve // nil where there are too few points
 	from    Role   // of the line it starts from: Rabbet or Keel, else any
@@ -38,7 +37,7 @@ func (t *table) section(k int) section {
 // gather finds the points of every line that crosses a station and sets them in
 // order from the rabbet up.
 func (t *table) gather(k int) section {
-	s := section{k: k}
+	s := section{}
 	foot, head := t.foot(k), t.head(k)
 	for i, p := range t.pairs {
 		at, ok := t.place(p, k)

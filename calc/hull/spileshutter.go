@@ -22,7 +22,7 @@ type Gap struct {
 	Cell    source.Cell
 }
 
-// ShutterRow is the width of the shutter at a station, on both faces, and the
+// ShutterRow is the width of the shutter at a station, on the inside face, and the
 // bevel of both its edges.
 type ShutterRow struct {
 	Skin    Skin
@@ -31,7 +31,6 @@ type ShutterRow struct {
 	Station string
 	Places  Places
 	Inside  measure.Length
-	Outside measure.Length
 	Bevel   measure.Angle // of each edge, off square, plus where the outside is the wider
 	Cell    source.Cell
 }
@@ -64,7 +63,7 @@ func (s *Shape) Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.Lis
 		back := s.BackOf(g.Skin, g.Strake, g.Side)
 		thick += back.Worked - back.Rounded()
 		spread := (g.Outside.Value - g.Inside.Value).Inches() / 2
-		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Places: g.Places, Inside: g.Inside.Value, Outside: g.Outside.Value,
+		all = append(all, ShutterRow{Skin: g.Skin, Strake: g.Strake, Side: g.Side, Station: g.Station, Places: g.Places, Inside: g.Inside.Value,
 			Bevel: measure.Radians(math.Atan(spread / thick.Inches())), Cell: g.Cell})
 	}
 	return all, found

@@ -5,13 +5,11 @@ import (
 	"slices"
 
 	"strakebook/calc/finding"
-	"strakebook/calc/source"
 )
 
 // StationReport is how fair the lines are at one station of the table.
 type StationReport struct {
 	Station   string
-	Cell      source.Cell
 	Lines     int     // that have a departure there
 	Roughness float64 // middle departure, in the table's resolution
 	Largest   float64 // in the table's resolution
@@ -23,7 +21,7 @@ type StationReport struct {
 func (e Report) Stations(o Offsets) []StationReport {
 	all := make([]StationReport, len(o.Stations))
 	for k, s := range o.Stations {
-		r := StationReport{Station: s.Name, Cell: s.Cell}
+		r := StationReport{Station: s.Name}
 		var sizes []float64
 		for _, l := range e.Lines {
 			if k >= len(l.Given) || !l.Given[k] {

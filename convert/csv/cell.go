@@ -70,7 +70,7 @@ func cellOf(field string, way commas) sheet.Cell {
 	case t == "":
 		return sheet.Cell{}
 	case quoted:
-		return sheet.Cell{Kind: sheet.Text, Text: bare, Quoted: true}
+		return sheet.Cell{Kind: sheet.Text, Text: bare}
 	case faultText.MatchString(t):
 		return sheet.Cell{Kind: sheet.Fault, Text: t}
 	}

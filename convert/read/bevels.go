@@ -9,7 +9,6 @@ import (
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
-	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
@@ -18,7 +17,7 @@ import (
 // bevels reads a table of bevels: a seam a row, a reading a station.
 func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, t.labelAt())
-	b := bevel.Readings{Cell: corner, AlongSurface: hull.SurfaceUnstated}
+	b := bevel.Readings{Cell: corner}
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
 	read := r.seamReader(t)

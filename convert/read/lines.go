@@ -18,7 +18,6 @@ type tableLine struct {
 	line   hull.Line
 	row    int
 	part   int
-	words  string       // its label, with what titles say over it
 	said   measure.Form // its own unit
 	height string       // its height, in a column headed so; "" for none
 	open   bool         // nothing says whether these are heights or half-breadths
@@ -101,7 +100,7 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		parts = []string{l.height}
 	}
 	name := r.undittoed(strings.Join(parts, " "), before)
-	l.line.Name, l.words = name, name
+	l.line.Name = name
 	if form, ok := headUnit(unlevelled(name)); ok {
 		l.said = form
 	}
@@ -160,7 +159,6 @@ func unlevelled(label string) string {
 // sense makes a line what its label and the title over it say.
 func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 	label := l.line.Name
-	l.words = strings.TrimSpace(block + " " + label)
 	if form, ok := saysUnit(block); ok && l.said == (measure.Form{}) {
 		l.said = form
 	}

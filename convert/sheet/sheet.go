@@ -29,7 +29,6 @@ type Cell struct {
 	NoValue bool    // a formula whose result was never stored; Number or Text was computed, or Kind is Empty
 	Struck  string  // text that is struck out, and so withdrawn; not in Text
 	Note    string  // the note or comment on it
-	Quoted  bool    // kept as text by an apostrophe
 
 	// On the way out only.
 	Style Style

@@ -126,7 +126,7 @@ func (b *builder) cell(name string, c *rawCell) (sheet.Cell, error) {
 	if c.style < len(b.formats) {
 		form = b.formats[c.style]
 	}
-	out := sheet.Cell{Format: form.code, Quoted: form.quoted}
+	out := sheet.Cell{Format: form.code}
 	if c.hasFormula {
 		if err := b.formula(&out, name, c); err != nil {
 			return out, err

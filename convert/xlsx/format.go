@@ -13,7 +13,6 @@ type format struct {
 	code   string     // number format, "" for general
 	kind   sheet.Kind // Number, Date or Time
 	struck bool
-	quoted bool
 }
 
 // formats reads the part of styles: what each cell style says of a value. It
@@ -93,9 +92,6 @@ func (r *reader) style(codes map[int]string, fonts []bool) (format, error) {
 	}
 	if font >= len(fonts) {
 		return f, r.fault("a style of a font that is not there")
-	}
-	if f.quoted, err = r.flag("quotePrefix"); err != nil {
-		return f, err
 	}
 	f.struck = font >= 0 && fonts[font]
 	var own bool

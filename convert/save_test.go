@@ -3,11 +3,14 @@ package convert
 import (
 	"bytes"
 	"errors"
+	"io/fs"
 	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"slices"
+	"sync"
 	"testing"
+	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -16,22 +19,49 @@ import (
 	"strakebook/convert/xlsx"
 )
 
-// cutDemo writes the demo's book and its cut list into a new folder.
-func cutDemo(t *testing.T) (book, list string) {
-	t.Helper()
-	dir := t.TempDir()
+// cutInto writes the demo's book and its cut list into a folder.
+func cutInto(dir string) (book, list string, err error) {
 	book = filepath.Join(dir, "demo.xlsx")
-	if err := Write(Demo(), book, false); err != nil {
-		t.Fatal(err)
+	if err = Write(Demo(), book, false); err != nil {
+		return
 	}
 	in, err := Read([]string{book}, Options{})
 	if err != nil {
+		return
+	}
+	list, err = in.Work().Save(Target{})
+	return
+}
+
+// demoCut is a folder with the demo's book and its cut list, cut once for all tests.
+var demoCut = sync.OnceValues(func() (fs.FS, error) {
+	dir, err := os.MkdirTemp("", "strakebook")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	book, list, err := cutInto(dir)
+	kept := fstest.MapFS{}
+	for _, path := range []string{book, list} {
+		if data, e := os.ReadFile(path); e == nil {
+			kept[filepath.Base(path)] = &fstest.MapFile{Data: data, Mode: 0o644}
+		}
+	}
+	return kept, err
+})
+
+// cutDemo is the demo's book and its cut list in a folder of the test's own.
+func cutDemo(t *testing.T) (book, list string) {
+	t.Helper()
+	files, err := demoCut()
+	if err != nil {
 		t.Fatal(err)
 	}
-	if list, err = in.Work().Save(Target{}); err != nil {
+	dir := t.TempDir()
+	if err := os.CopyFS(dir, files); err != nil {
 		t.Fatal(err)
 	}
-	return book, list
+	return filepath.Join(dir, "demo.xlsx"), filepath.Join(dir, "demo cut list.xlsx")
 }
 
 func TestSameInputSameBytes(t *testing.T) {
@@ -41,7 +71,10 @@ func TestSameInputSameBytes(t *testing.T) {
 		t.Fatal(err)
 	}
 	for range 2 {
-		_, again := cutDemo(t)
+		_, again, err := cutInto(t.TempDir())
+		if err != nil {
+			t.Fatal(err)
+		}
 		if got, err := os.ReadFile(again); err != nil || !bytes.Equal(got, want) {
 			t.Errorf("the same book gave other bytes, %v", err)
 		}

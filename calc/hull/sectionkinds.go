@@ -37,7 +37,7 @@ var (
 	LineUnused = &finding.Kind{
 		Code: "line-unused", Severity: finding.Note, Title: "line of offsets not used",
 		Why:    "A line whose place is not known cannot be laid on the sections.",
-		Remedy: "give the height at which the diagonal leaves the centre line and its angle below level",
+		Remedy: "write beside its name, or in columns of their own, the height at which the diagonal leaves the centre line and its angle below level: Diagonal A, 4-0-0, 45 deg",
 	}
 )
 

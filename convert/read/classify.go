@@ -134,7 +134,7 @@ func (r *reader) byFigures(t *stationTable, scores map[string]float64) {
 
 // lineMeaning is what a line's label makes it, "" where it says nothing.
 func (r *reader) lineMeaning(label string) string {
-	for _, m := range []string{"rabbet", "keel", "chine", "diagonal", "buttock", "waterline", "sheer", "deck", "breadths", "heights"} {
+	for _, m := range []string{"diagonal", "rabbet", "keel", "chine", "buttock", "waterline", "sheer", "deck", "breadths", "heights"} {
 		if r.words.has(label, m) {
 			return m
 		}

@@ -225,10 +225,15 @@ func (r *reader) distances(label string) bool {
 // block is the view that a title row within a table gives the lines below it.
 func (r *reader) block(label string) string {
 	t := tokens(label)
+	hits := r.words.in(label)
+	if len(hits) > 0 && hits[0].meaning == "diagonal" && hits[0].from == 0 {
+		if _, _, ok := slant(strings.ToLower(measure.Fold(label)), false); ok {
+			return hits[0].meaning // and where those below it run
+		}
+	}
 	if len(t) == 0 || len(t) > 9 {
 		return ""
 	}
-	hits := r.words.in(label)
 	view, known := "", 0
 	for _, h := range hits {
 		switch h.meaning {

@@ -16,7 +16,7 @@ import (
 // that is nothing else, or whose column is headed so, in the table's own form.
 func (r *reader) level(l *tableLine, t *stationTable, form measure.Form) source.Reading[measure.Length] {
 	none := source.Reading[measure.Length]{Cell: l.line.Cell}
-	if l.line.Role != hull.Waterline && l.line.Role != hull.Buttock && l.line.Role != hull.DiagonalLine {
+	if l.line.Role != hull.Waterline && l.line.Role != hull.Buttock {
 		return none
 	}
 	take := func(v measure.Length, text string) source.Reading[measure.Length] {
@@ -41,9 +41,6 @@ func (r *reader) level(l *tableLine, t *stationTable, form measure.Form) source.
 				return take(v, p)
 			}
 		}
-	}
-	if l.line.Role == hull.DiagonalLine {
-		return none
 	}
 	if l.height != "" {
 		if v, ok := r.headed(l.height, t, form); ok {

@@ -20,6 +20,8 @@ type tableLine struct {
 	part   int
 	said   measure.Form // its own unit
 	height string       // its height, in a column headed so; "" for none
+	angle  string       // a diagonal's angle, likewise
+	over   string       // the title over it
 	open   bool         // nothing says whether these are heights or half-breadths
 }
 
@@ -82,6 +84,10 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 			continue
 		}
 		head := text(t.title(t.head, col))
+		if r.words.has(head, "bevels") && isAngle(c, word) {
+			l.angle = strings.ToLower(measure.Fold(word))
+			continue
+		}
 		if c.Kind == sheet.Number || len(measure.Notations(word)) > 0 {
 			if r.words.has(head, "heights") {
 				l.height = word
@@ -159,6 +165,7 @@ func unlevelled(label string) string {
 // sense makes a line what its label and the title over it say.
 func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 	label := l.line.Name
+	l.over = block
 	if form, ok := saysUnit(block); ok && l.said == (measure.Form{}) {
 		l.said = form
 	}

@@ -108,7 +108,7 @@ func (r *reader) entries(t *records, row int, value string, cols map[string]colu
 	view := t.text(row, "view")
 	if role == hull.OtherLine {
 		r.sense(&l, view, t.stand(value))
-		l.line.At = r.level(&l, t.stand(value), cols[value].form)
+		r.placed(&l, t.stand(value), cols[value].form)
 	} else {
 		l.line.Role, l.line.At = role, at
 		if role == hull.Buttock {

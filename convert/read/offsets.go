@@ -47,6 +47,7 @@ func (r *reader) offsets(t *stationTable) {
 	r.chosen(lines)
 	r.tableRead()
 	r.levels(lines, t, o.Form)
+	r.diagonalsSaid(lines)
 	for _, s := range sums {
 		r.maxima(t, s, lines, o)
 	}
@@ -100,7 +101,7 @@ func (r *reader) lineFigures(t *stationTable, lines []tableLine, parts []part, c
 			asked[l.part] = true
 			r.add(finding.Finding{Kind: UnitOpen, Cell: l.line.Cell, Reads: l.line.Name, Text: fmt.Sprintf("%q and lines like it are numbers without a unit among others that have one", l.line.Name)})
 		}
-		l.line.At = r.level(l, t, p.dec.form)
+		r.placed(l, t, p.dec.form)
 		what := fmt.Sprintf("%s of %s", l.line.View, l.line.Name)
 		for _, col := range cols {
 			v := r.lengthAt(t.see(l.row, col), p.dec, t.place(l.row, col), what)

@@ -24,8 +24,8 @@ const (
 // prefix is how a name of each kind is told from those of the offsets' kind.
 func (c called) prefix() string { return map[called]string{asStation: "Sta ", asFrame: "Fr "}[c] }
 
-// placesOf is the word that a table is told of in whose stations are so called.
-func placesOf(c called) hull.Places {
+// places is the word in which what is so called is told of.
+func (c called) places() hull.Places {
 	if c == asFrame {
 		return hull.AtFrames
 	}

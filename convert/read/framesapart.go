@@ -35,15 +35,15 @@ func (r *reader) callTables() (base called) {
 	for i := range r.job.Offsets {
 		o := &r.job.Offsets[i]
 		call := r.callOf(o.Stations)
-		o.Places, base = placesOf(call), max(base, call)
+		o.Places, base = call.places(), max(base, call)
 	}
 	for i := range r.job.Bevels {
 		b := &r.job.Bevels[i]
-		b.Places = placesOf(cmp.Or(r.callOf(b.Stations), base))
+		b.Places = cmp.Or(r.callOf(b.Stations), base).places()
 	}
 	for i := range r.job.Gaps {
 		g := &r.job.Gaps[i]
-		g.Places = placesOf(cmp.Or(r.calls[g.Cell], base))
+		g.Places = cmp.Or(r.calls[g.Cell], base).places()
 	}
 	return base
 }
@@ -122,7 +122,7 @@ func (a asunder) ask(what string, at source.Cell, name string) {
 	}
 	a.asked[what] = true
 	a.r.add(finding.Finding{Kind: FramesOpen, Cell: at, Reads: name,
-		Text: fmt.Sprintf("the %s are given at %q and others, and the offsets at %ss: nothing says that these are the same places or where the ones lie, so none was laid out or held against the hull by its number", what, name, placesOf(a.base))})
+		Text: fmt.Sprintf("the %s are given at %q and others, and the offsets at %ss: nothing says that these are the same places or where the ones lie, so none was laid out or held against the hull by its number", what, name, a.base.places())})
 }
 
 // ranTo is the name of the station that a strake runs from or to.

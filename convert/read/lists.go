@@ -36,9 +36,12 @@ func (r *reader) stationOf(t *records, row int, last *string) (string, bool) {
 type named struct {
 	skin            hull.Skin
 	strake, station string
+	called          called
 }
 
-func (n named) words() string { return fmt.Sprintf("%s %s at station %s", n.skin, n.strake, n.station) }
+func (n named) words() string {
+	return fmt.Sprintf("%s %s at %s", n.skin, n.strake, n.called.places().Named(n.station))
+}
 
 // names reads what a row tells of. It is false, and said, where no station is
 // named yet.
@@ -47,6 +50,7 @@ func (r *reader) names(t *records, row int, at *named) bool {
 		r.unnamed(t, row, "station")
 		return false
 	}
+	at.called = t.called
 	if s := t.text(row, "strake"); s != "" {
 		at.strake = s
 	}
@@ -75,7 +79,7 @@ func (r *reader) longPositions(t *records) {
 			continue
 		}
 		names, places = append(names, name), append(places, t.where(row))
-		all = append(all, r.length(t, row, field, cols, fmt.Sprintf("%s of station %s", field, name)))
+		all = append(all, r.length(t, row, field, cols, fmt.Sprintf("%s of %s", field, t.called.places().Named(name))))
 	}
 	r.tableRead()
 	if field == "spacing" && !summed(all) {
@@ -155,7 +159,7 @@ func (r *reader) longBevels(t *records) {
 		s.Readings = slices.Concat(s.Readings, make([]source.Reading[measure.Angle], max(0, k+1-len(s.Readings))))
 		if s.Readings[k].State != source.Blank {
 			r.add(finding.Finding{Kind: ValueTwice, Cell: cell, Also: []source.Cell{s.Readings[k].Cell}, Reads: v.Text, Suggests: s.Readings[k].Text,
-				Text: fmt.Sprintf("the bevel of %s %s at station %s is given a second time", s.Skin, s.Strake, station)})
+				Text: fmt.Sprintf("the bevel of %s %s at %s is given a second time", s.Skin, s.Strake, t.called.places().Named(station))})
 			continue
 		}
 		s.Readings[k] = v

@@ -78,7 +78,7 @@ func (r *reader) longOffsets(t *records) {
 // placeIn keeps where a station lies, where a long list of offsets says it too.
 func (r *reader) placeIn(t *records, row int, cols map[string]column, station string) {
 	if _, ok := t.cols["position"]; ok {
-		r.place(station, t.where(row), r.length(t, row, "position", cols, "position of station "+station))
+		r.place(station, t.where(row), r.length(t, row, "position", cols, "position of "+t.called.places().Named(station)))
 	}
 }
 

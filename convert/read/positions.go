@@ -46,7 +46,7 @@ func (r *reader) positionsOf(t *stationTable, stations []hull.Station, cols []in
 	d.dates = datesOf([][]sheet.Cell{cells}, d.form)
 	all := make([]source.Reading[measure.Length], len(stations))
 	for i, col := range cols {
-		all[i] = r.lengthAt(cells[i], d, t.place(row, col), fmt.Sprintf("%s of station %s", what, stations[i].Name))
+		all[i] = r.lengthAt(cells[i], d, t.place(row, col), fmt.Sprintf("%s of %s", what, r.calls[stations[i].Cell].places().Named(stations[i].Name)))
 	}
 	r.tableRead()
 	if what == "spacing" {
@@ -111,14 +111,14 @@ func (r *reader) placesOf(t *stationTable) {
 
 // place keeps where a station lies, as a table of positions has it.
 func (r *reader) place(name string, station source.Cell, at source.Reading[measure.Length]) {
-	name = r.keyOf(name, station)
-	if first, again := r.at[name]; again && first.OK() && at.OK() && first.Value != at.Value {
+	key := r.keyOf(name, station)
+	if first, again := r.at[key]; again && first.OK() && at.OK() && first.Value != at.Value {
 		r.add(finding.Finding{Kind: PositionTwice, Cell: at.Cell, Also: []source.Cell{first.Cell}, Reads: at.Text, Suggests: first.Text,
-			Text: fmt.Sprintf("station %s is given two positions, %q and %q", name, first.Text, at.Text)})
+			Text: fmt.Sprintf("%s is given two positions, %q and %q", r.calls[station].places().Named(name), first.Text, at.Text)})
 		return
 	}
 	if at.OK() {
-		r.at[name] = at
+		r.at[key] = at
 	}
 }
 

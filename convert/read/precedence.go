@@ -74,7 +74,7 @@ func (r *reader) spacingIdle() {
 				continue
 			}
 			r.add(finding.Finding{Kind: ConventionTwo, Cell: b.At.Cell, Also: who.cells(), Reads: b.At.Text,
-				Text: fmt.Sprintf("stations %s and %s are given %v apart, and %s: the positions given were used", a.Name, b.Name, b.At.Value-a.At.Value, who.says("station spacing", spacing.String())),
+				Text: fmt.Sprintf("%ss %s and %s are given %v apart, and %s: the positions given were used", o.Places, a.Name, b.Name, b.At.Value-a.At.Value, who.says("station spacing", spacing.String())),
 				Do:   "look which is so: clear the positions, or take the setting out"})
 			return
 		}

@@ -11,20 +11,17 @@ import (
 )
 
 // markLine is one mark of a card.
-func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []sheet.Cell {
+func markLine(in Input, p *page, s bevel.Schedule, i int) []sheet.Cell {
 	u, r, m := in.units(), in.Result.Rules.Bevel, s.Marks[i]
 	read := sheet.Cell{}
 	if m.Read.OK() {
 		read = number(float64(m.Read.Value), sheet.Degrees)
 	}
-	round := func(of string) string {
-		return fmt.Sprintf("ROUND((%s)/%s,0)*%s", of, set("saw readout"), set("saw readout"))
-	}
 	sawn := m.Between
 	if r.SawFaired {
 		sawn = m.Faired
 	}
-	tilt := livef(number(float64(m.Tilt), sheet.Large), "%s", round(scale(r, p.here("Sawn"))))
+	tilt := number(float64(m.Tilt), sheet.Large)
 	own, off := sheet.Cell{}, sheet.Cell{}
 	if m.Hull.OK() && !s.Computed {
 		own = number(float64(m.Hull.Value.Round(0.01)), sheet.Degrees)
@@ -53,35 +50,17 @@ func markLine(in Input, p *page, s bevel.Schedule, i int, parallel string) []she
 	}
 	station := text(m.Station)
 	station.Style = sheet.Called
-	batten, out, width, faces, thick, even := battens(in, p, s, m, parallel)
-	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(livef(number(float64(m.Set), sheet.Large), "%s", round(p.here("Sawn"))), m.Doubt), queried(tilt, m.Doubt), change,
+	batten, out, width, faces, thick, even := battens(in, p, s, m)
+	row := append(make([]sheet.Cell, 0, len(p.cols)), text(s.Strake), text(s.Side.String()), text(s.Edge.String()), station, shown, queried(number(float64(m.Set), sheet.Large), m.Doubt), queried(tilt, m.Doubt), change,
 		queried(batten, m.Doubt), queried(out, m.Doubt), queried(read, m.Doubt), remark(s, m, r))
 	cardLine(row...)
 	row = append(row, figures...)
 	return append(row, own, off, number(float64(m.Between), sheet.Degrees), number(float64(m.Faired), sheet.Degrees),
-		livef(number(float64(sawn), sheet.Degrees), `IF(%s="yes",%s,%s)`, set("saw faired bevels"), p.here("Faired"), p.here("Between readings")), perFoot, faces, width, thick, even)
-}
-
-// scale is the formula of what the saw's scale must read to cut a bevel, before it is
-// rounded: by the trial cuts listed, or by the one of the Settings sheet.
-func scale(r bevel.Rules, of string) string {
-	if len(r.Trials) == 0 {
-		return fmt.Sprintf("IF(OR(%[2]s=0,%[3]s=0),%[1]s,%[1]s*%[2]s/%[3]s)", of, set("trial cut reads"), set("trial cut cuts"))
-	}
-	parts := r.Scale()
-	formula, closing := "", ""
-	for i, part := range parts {
-		at := fmt.Sprintf("%s+(%s-%s)*%s", figure(float64(part.Reads)), of, figure(float64(part.Cuts)), figure(float64(part.Slope)))
-		if i < len(parts)-1 {
-			at, closing = fmt.Sprintf("IF(%s<=%s,%s,", of, figure(float64(part.To)), at), closing+")"
-		}
-		formula += at
-	}
-	return formula + closing
+		number(float64(sawn), sheet.Degrees), perFoot, faces, width, thick, even)
 }
 
 // battens is the cells that need the plank's thickness and width, blank without.
-func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, middle string) (batten, out, width, faces, thick, parallel sheet.Cell) {
+func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark) (batten, out, width, faces, thick, parallel sheet.Cell) {
 	if s.Thickness == 0 || s.Width == 0 {
 		return
 	}
@@ -93,23 +72,20 @@ func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark, middle string) (
 		through, under = "("+through+"-"+off+")", "("+under+"+"+off+")"
 	}
 	rides := func(of string) string {
-		return fmt.Sprintf(`IF(%s="inside",-%s*%s,(%s+%s)*%s)`, set("face up"), under, tan(of), set("batten thickness"), through, tan(of))
+		if r.FaceUp == bevel.Inside {
+			return fmt.Sprintf("-%s*%s", under, tan(of))
+		}
+		return fmt.Sprintf("+(%s+%s)*%s", set("batten thickness"), through, tan(of))
 	}
 	faces = livef(small(m.Faces, u), "%s*%s", through, tan(p.here("Set")))
 	width, thick = small(m.Width, u), small(s.Thickness, u)
 	batten, out = small(m.Batten, u), small(m.SetOut, u)
 	if follows(m, s, r) {
-		batten = livef(batten, "%s-%s+%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
-		out = livef(out, "%s-(%s-%s+%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
+		batten = livef(batten, "%s-%s%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
+		out = livef(out, "%s-(%s-%s%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
 	}
-	parallel = live(number(float64(s.Parallel), sheet.Degrees), middle)
+	parallel = number(float64(s.Parallel), sheet.Degrees)
 	return
-}
-
-// parallels is the formula of the bevel at which a card's parallel batten is right.
-func parallels(p *page, s bevel.Schedule, first int) string {
-	marks := sure(p, "Set", first, s)
-	return fmt.Sprintf("ROUND((MIN(%s)+MAX(%s))/2/%s,0)*%s", marks, marks, set("saw readout"), set("saw readout"))
 }
 
 // follows says that a mark's batten is what the formula on the sheet makes of it:

@@ -26,7 +26,7 @@ func bevels(in Input) *page {
 	p.csv, p.wide, p.cards = true, false, true
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
 	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the " + in.places().String() + " named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
-	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Tilts and battens follow the Settings sheet.", r.Readout.Write()))
+	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Battens and the blade follow the batten's thickness, the saw's offset and the spare depth on the Settings sheet; tilts, and which face lies up, are as worked out.", r.Readout.Write()))
 	type plank struct {
 		strake string
 		skin   hull.Skin
@@ -58,17 +58,19 @@ func card(in Input, p *page, s bevel.Schedule, both bool) {
 	for _, line := range cardSays(in, s, both) {
 		p.aside(sheet.Cell{Kind: sheet.Text, Text: line, Style: sheet.CardLine})
 	}
+	if on := battenOf(in, s); on != "" {
+		p.aside(asMade(in, sheet.Cell{Kind: sheet.Text, Text: on, Style: sheet.CardLine}))
+	}
 	first := p.next() + 1
 	last := first + len(s.Marks) - 1
 	p.aside(blade(in, p, s, first, last)...)
 	p.groups = append(p.groups, sheet.Range{Top: first + 2, Bottom: last + 2})
-	parallel := parallels(p, s, first)
 	each := p.marksAPaper(len(s.Marks), p.cardHigh(p.rows[start:]))
 	for at := each; at < len(s.Marks); at += each {
 		p.breaks = append(p.breaks, p.next()+at+1)
 	}
 	p.lines(len(s.Marks), func(p *page, i int) []sheet.Cell {
-		row := markLine(in, p, s, i, parallel)
+		row := markLine(in, p, s, i)
 		if note := &row[p.index("Note")-1]; i > 0 && i%each == 0 {
 			note.Text = strings.TrimSuffix("card continued; "+note.Text, "; ")
 		}
@@ -103,10 +105,15 @@ func cardSays(in Input, s bevel.Schedule, both bool) []string {
 	}
 	all = append(all, atSaw(s, in.units())...)
 	all = append(all, bench(s, r), mind)
-	if on := battenOf(in, s); on != "" {
-		all = append(all, on)
-	}
 	return all
+}
+
+// asMade is words that hold for a batten of the thickness that the book was made with;
+// for any other they give way to what is to be done.
+func asMade(in Input, c sheet.Cell) sheet.Cell {
+	thick := set("batten thickness")
+	return livef(c, `IF(ABS(%s-%s)<0.000001,"%s","Which planks one batten serves wants strakebook run again: the batten's thickness was changed.")`,
+		thick, figure(inUnits(in.Result.Rules.Bevel.Batten, in.units())), strings.ReplaceAll(c.Text, `"`, `""`))
 }
 
 // blade is the line of a card with the blade, the parallel batten's bevel and the

@@ -49,23 +49,3 @@ func queried(c sheet.Cell, d bevel.Doubt) sheet.Cell {
 	}
 	return c
 }
-
-// sure is the cells of a card's column at the marks that are in no doubt, for MIN and
-// MAX; of all marks where none is.
-func sure(p *page, key string, first int, s bevel.Schedule) string {
-	var runs []string
-	add := func(from, to int) {
-		if from < to {
-			runs = append(runs, p.at(key, first+from)+":"+p.at(key, first+to-1))
-		}
-	}
-	from := 0
-	for i, m := range s.Marks {
-		if m.Doubt != bevel.Sure && s.Sure() > 0 {
-			add(from, i)
-			from = i + 1
-		}
-	}
-	add(from, len(s.Marks))
-	return strings.Join(runs, ",")
-}

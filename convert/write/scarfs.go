@@ -23,7 +23,7 @@ func scarfs(in Input) *page {
 	p.note("In order: the first and the last piece that each saw cuts at this fence, in the order of the cut list. Rows are in the order in which the fences are set.")
 	p.note("Outside feathers as set: every piece is the same parallelogram, and a port piece is a starboard piece turned end for end. The pieces at a strake's ends get one cut.")
 	p.note("Thickness: of the boards as dressed, the wood that is worked of a plank's back included: boards are scarfed before that is done.")
-	p.note(fmt.Sprintf("Gap: how far a scarf stands open at the feather when the two fences differ by %s degree.", in.Result.Rules.Scarf.FenceError.Write()))
+	p.note("Gap: how far a scarf stands open at the feather when the two fences differ by the fence difference on the Settings sheet.")
 	nibs := func() string { return fmt.Sprintf("MAX(0,%s-2*%s)", p.here("Thickness"), set("scarf nib")) }
 	p.note("A slope in a box may be changed here, for this skin and thickness alone: the pieces follow.")
 	runs := in.runs()

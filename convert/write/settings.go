@@ -15,7 +15,7 @@ import (
 
 // followed is the settings that the formulas of the new book follow, but for the
 // slopes, which a yard may have by strake.
-var followed = []string{"scarf nib", "fence difference", "saw faired bevels", "saw readout", "batten thickness", "saw offset", "spare depth", "face up",
+var followed = []string{"scarf nib", "fence difference", "batten thickness", "saw offset", "spare depth",
 	"rip kerf", "cross-cut kerf", "end trim", "dressing by", "dressing allowance", "edge allowance", "spares", "hardwood measure", "glue spread"}
 
 // settings is every rule with its value, unit, meaning, default and source, and
@@ -23,7 +23,7 @@ var followed = []string{"scarf nib", "fence difference", "saw faired bevels", "s
 func settings(in Input) *page {
 	u := in.units()
 	p := table("Settings", "settings", col("Name", 24), col("Value", 16), col("Unit", 12), col("Default", 16), col("Made with", 16), col("Meaning", 54), col("Source", 40))
-	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, tilts, battens.")
+	p.note("What stands in a box may be changed here, and all that follows from it follows: scarf runs and fences, lengths of pieces, what still fits, board feet, waste, costs, battens.")
 	p.note("The other settings, where the joints fall, which board a piece comes from, the findings and the hull want strakebook run again: write the value in its place here, or on a sheet of your own headed Setting, Value, and hand this book back. Made with: what this book was worked out with, by which a change is known.")
 	now, was := in.Result.Rules, calc.DefaultRules()
 	if u == measure.StyleMM {
@@ -37,7 +37,7 @@ func settings(in Input) *page {
 			value.Text = held
 		}
 		common, _ := settingCell(defaults[i], u)
-		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) || in.trialFollowed(s.Name) {
+		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) {
 			value.Style = sheet.Input
 		}
 		p.name(set(s.Name), "Value")
@@ -105,9 +105,3 @@ func (in Input) heldByBox(name string, of source.Cell) (before string, held bool
 }
 
 func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }
-
-// trialFollowed says that the saw's scale follows a setting of the one trial cut: it
-// does where no list of them is given, which stands in the formulas as it is.
-func (in Input) trialFollowed(name string) bool {
-	return len(in.Result.Bevels) > 0 && len(in.Result.Rules.Bevel.Trials) == 0 && (name == "trial cut reads" || name == "trial cut cuts")
-}

@@ -50,7 +50,7 @@ func skins(in Input, p, list *page) {
 		label := fmt.Sprintf("Glue, %s", s.Skin)
 		switch {
 		case spread.Amount == 0:
-			how = "no glue spread is set on the Settings sheet"
+			how += ": nought until one is set"
 		case spread.Of == "":
 			how += ", in its own measure"
 		default:

@@ -76,6 +76,7 @@ func Lines(in Input) [][2]string {
 // other sheets hold nothing.
 func summary(in Input, others []*page, list, sticks *page) *page {
 	p := table("Summary", "summary", col("What", 25), col("Figure", 16), col("Particulars", 53))
+	p.note("Lines in words, here and on every sheet, are as worked out when this book was made; figures follow the boxes of the Settings sheet. Hand this book back to have the words follow too.")
 	for _, l := range Lines(in) {
 		p.line(text(l[0]), sheet.Cell{}, words(l[1]))
 	}

@@ -1,5 +1,7 @@
 package hull
 
+import "strings"
+
 // Places is what a book calls the places at which its figures are given, in whose
 // words it is told of.
 type Places uint8
@@ -13,8 +15,26 @@ const (
 // String is the word for one: "station".
 func (p Places) String() string { return [...]string{"station", "frame"}[p] }
 
-// Named is one by its name: "station 4".
-func (p Places) Named(name string) string { return p.String() + " " + name }
+// short is the word before a name that is kept apart from those of the other kind.
+var short = [...]string{"Sta ", "Fr "}
+
+// Apart is the name of one where the others are of the other kind: "Fr 4" among
+// stations.
+func (p Places) Apart(name string) string { return short[p] + name }
+
+// Plain is a name without what keeps it apart, and whether it had that.
+func (p Places) Plain(name string) (plain string, apart bool) {
+	return strings.CutPrefix(name, short[p])
+}
+
+// Named is one by its name in words: "station 4"; one that is kept apart says itself
+// what it is.
+func (p Places) Named(name string) string {
+	if _, apart := p.Plain(name); apart {
+		return name
+	}
+	return p.String() + " " + name
+}
 
 // called is one of the table's stations in words: "station 4".
 func (o Offsets) called(k int) string { return o.Places.Named(o.Stations[k].Name) }

@@ -2,7 +2,6 @@ package read
 
 import (
 	"slices"
-	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/source"
@@ -20,9 +19,6 @@ const (
 	asStation
 	asFrame
 )
-
-// prefix is how a name of each kind is told from those of the offsets' kind.
-func (c called) prefix() string { return map[called]string{asStation: "Sta ", asFrame: "Fr "}[c] }
 
 // places is the word in which what is so called is told of.
 func (c called) places() hull.Places {
@@ -101,7 +97,7 @@ func (c called) otherThan(base called) bool {
 // kept apart.
 func (r *reader) keyOf(name string, at source.Cell) string {
 	if _, ok := stationNumber(name); ok && r.calls[at] == asFrame && !r.rules.Yard.FramesAreStations {
-		return asFrame.prefix() + name
+		return hull.AtFrames.Apart(name)
 	}
 	return name
 }
@@ -110,6 +106,8 @@ func (r *reader) keyOf(name string, at source.Cell) string {
 // spacing of the stations does not place them.
 func ofFrames(stations []hull.Station) bool {
 	return slices.ContainsFunc(stations, func(s hull.Station) bool {
-		return strings.HasPrefix(s.Name, asFrame.prefix()) || strings.HasPrefix(s.Name, asStation.prefix())
+		_, framed := hull.AtFrames.Plain(s.Name)
+		_, stationed := hull.AtStations.Plain(s.Name)
+		return framed || stationed
 	})
 }

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
@@ -110,7 +109,7 @@ func (a asunder) station(what, name string, at source.Cell) string {
 func (a asunder) name(name string, at source.Cell) (string, bool) {
 	_, numbered := stationNumber(name)
 	if c := a.r.calls[at]; numbered && c.otherThan(a.base) {
-		return c.prefix() + name, true
+		return c.places().Apart(name), true
 	}
 	return name, false
 }
@@ -132,7 +131,7 @@ func (r *reader) ranTo(words string, base called) string {
 		return words
 	}
 	if c := calledIn(words); c.otherThan(base) && len(r.job.Offsets) > 0 && !r.rules.Yard.FramesAreStations {
-		return c.prefix() + n.text
+		return c.places().Apart(n.text)
 	}
 	return n.text
 }
@@ -141,7 +140,7 @@ func (r *reader) ranTo(words string, base called) string {
 // goes by frames too.
 func (r *reader) plainFrames() {
 	for key, at := range r.at {
-		name, framed := strings.CutPrefix(key, asFrame.prefix())
+		name, framed := hull.AtFrames.Plain(key)
 		if _, taken := r.at[name]; framed && !taken {
 			delete(r.at, key)
 			r.at[name] = at

@@ -88,7 +88,8 @@ func cardSays(in Input, s bevel.Schedule, both bool) []string {
 	}
 	all := []string{fmt.Sprintf("%s face up. Marks from %s aft to %s; distances along the edge: %s.", face, s.Places.Named(s.From), s.To, s.Distances())}
 	if len(s.Past) > 0 {
-		all = append(all, fmt.Sprintf("%s %s lies past the seam as drawn: its mark goes by the %s spacing, see Warnings.", stationHeads[s.Places], strings.Join(s.Past, ", "), s.Places))
+		past := s.Places.Named(strings.Join(s.Past, ", "))
+		all = append(all, fmt.Sprintf("%s lies past the seam as drawn: its mark goes by the %s spacing, see Warnings.", strings.ToUpper(past[:1])+past[1:], s.Places))
 	}
 	switch {
 	case s.AsOther && s.Shutter:

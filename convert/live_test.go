@@ -58,7 +58,12 @@ func tried(row int) bool { return row < 6 || row%9 == 0 }
 
 // bareOf is the book without the figures stored beside its formulas.
 func bareOf(b *sheet.Book) *sheet.Book {
-	out := &sheet.Book{Names: b.Names}
+	out := &sheet.Book{}
+	for _, n := range b.Names { // on a sheet known as ours nothing is worked out
+		if !strings.HasPrefix(n.Name, sheet.OursPrefix) {
+			out.Names = append(out.Names, n)
+		}
+	}
 	for _, s := range b.Sheets {
 		bare := *s
 		bare.Rows = nil

@@ -20,8 +20,10 @@ type builder struct {
 	shown    map[shownKey]string
 	scratch  string // a sheet of the library's, for showing numbers by their formats
 	places   int
-	computed int   // formulas worked out
-	unsteady *bool // the book holds a formula of the clock or of chance
+	ours     func(sheet string) bool // says that a sheet is one of those we write
+	unvalued int                     // formulas of the book without a stored value
+	visited  int                     // cells that the formulas worked out name
+	unsteady *bool                   // the book holds a formula of the clock or of chance
 }
 
 // sheet makes one sheet, after its two readings have been found to agree.
@@ -32,10 +34,15 @@ func (b *builder) sheet(p sheetPart, g *grid) (*sheet.Sheet, error) {
 	out := &sheet.Sheet{Name: p.name, Hidden: p.hidden, Merged: g.merged, HiddenRows: map[int]bool{}, HiddenCols: map[int]bool{}}
 	rows, cols := 0, 0
 	over := newCovering(g.merged)
+	var late []*rawCell
 	for i := range g.cells {
 		c := &g.cells[i]
 		if over.under(c.row, c.col) {
 			continue // what lies under a merged cell is not shown, and is not the builder's word
+		}
+		if c.hasFormula && !c.hasValue {
+			late = append(late, c)
+			continue
 		}
 		cell, err := b.cell(p.name, c)
 		if err != nil {
@@ -46,6 +53,15 @@ func (b *builder) sheet(p sheetPart, g *grid) (*sheet.Sheet, error) {
 		}
 		if err := b.set(out, c.row, c.col, cell); err != nil {
 			return out, nil // told by the count of places
+		}
+	}
+	for _, c := range b.inOrder(p.name, late) {
+		cell, err := b.cell(p.name, c)
+		if err != nil {
+			return nil, err
+		}
+		if err := b.set(out, c.row, c.col, cell); err != nil {
+			return out, nil
 		}
 	}
 	if err := b.notes(out, p); err != nil {

@@ -40,7 +40,10 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 	}
 	defer f.Close()
 	book := &sheet.Book{Path: name, Name: filepath.Base(name), Kind: in.kind}
-	b := builder{contents: in, file: f, shown: map[shownKey]string{}}
+	if book.Names, err = in.names(); err != nil {
+		return nil, refuse(err)
+	}
+	b := builder{contents: in, file: f, shown: map[shownKey]string{}, ours: book.Ours}
 	for i, p := range in.sheets {
 		if !p.cells {
 			continue
@@ -53,9 +56,6 @@ func Read(name string, data []byte) (*sheet.Book, error) {
 		if b.places > mostPlaces {
 			return nil, &sheet.Refused{Doing: "open", Path: name, Cause: "spread over too many rows and columns", Hint: "save the tables you need as a new workbook, near each other"}
 		}
-	}
-	if book.Names, err = in.names(); err != nil {
-		return nil, refuse(err)
 	}
 	return book, nil
 }

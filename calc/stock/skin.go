@@ -75,7 +75,9 @@ func (a *answer) skins(r Rules) {
 		for _, at := range run.Joints {
 			s.Scarfs += run.Across(at).Feet() * face
 		}
-		s.Seams += t * l
+		if run.Order > 1 { // the upper edge of the first is glued to nothing
+			s.Seams += t * a.edge(i).Feet()
+		}
 		s.Faying += area
 	}
 	for k := range a.plan.Skins {
@@ -86,4 +88,16 @@ func (a *answer) skins(r Rules) {
 		}
 		s.Glue = r.Spread.Over(area)
 	}
+}
+
+// edge is how long the seam above a run is: as long as the shorter of its neighbours,
+// where the one above is among the runs.
+func (a *answer) edge(i int) measure.Length {
+	run := &a.runs[i]
+	if i > 0 {
+		if above := &a.runs[i-1]; above.Skin == run.Skin && above.Side == run.Side && above.Order == run.Order-1 {
+			return min(run.Length, above.Length)
+		}
+	}
+	return run.Length
 }

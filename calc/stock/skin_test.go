@@ -21,15 +21,17 @@ func TestDensity(t *testing.T) {
 	}
 }
 
-// One plank of 20 ft, 6 in by 1 in: 10 board feet, 10/12 of a cubic foot; 10 sq ft
-// of inside face, 1 2/3 sq ft of edge. By hand.
+// Two planks of 20 ft, 6 in by 1 in: 20 board feet, 20/12 of a cubic foot; 20 sq ft
+// of inside face, 1 2/3 sq ft of the one seam between them. By hand.
 func TestSkins(t *testing.T) {
 	r := DefaultRules()
 	r.Spread = Spread{Amount: 2}
-	strakes := []hull.Strake{{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}}
+	one := hull.Strake{Name: "1", Skin: hull.Planks, Side: hull.Port, Thickness: in(1), Width: in(6), Length: in(240), Species: "Douglas fir"}
+	strakes := []hull.Strake{one, one}
+	strakes[1].Name = "2"
 	_, p, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), []Board{board("a", "Douglas fir", 1.25, 8, 22, 0), board("b", "Douglas fir", 1.25, 8, 12, 2)}, nil, lay.DefaultRules(), r)
 	s := p.Skins[0]
-	for _, c := range []struct{ got, want float64 }{{float64(s.Feet), 10}, {s.Weight, 33.56 * 10 / 12}, {s.Faying, 10}, {s.Seams, 20. / 12}, {s.Glue, 2 * (10 + 20./12)}} {
+	for _, c := range []struct{ got, want float64 }{{float64(s.Feet), 20}, {s.Weight, 33.56 * 20 / 12}, {s.Faying, 20}, {s.Seams, 20. / 12}, {s.Glue, 2 * (20 + 20./12)}} {
 		if math.Abs(c.got-c.want) > 0.01 {
 			t.Errorf("%v, want %v", c.got, c.want)
 		}

@@ -31,6 +31,7 @@ func cutList(in Input) *page {
 	}
 	p.note("Lengths are long point to long point, both scarfs included. " + blanks + " Stick is the line of the Stock sheet the piece is cut from.")
 	p.note("Lengths follow the scarf slopes and the nib on the Settings sheet; where the joints fall, and so Joint to joint, wants strakebook run again.")
+	p.note("Width is one for all pieces of a strake: the widest that any of them could need wherever its joints fall.")
 	p.note("Thickness is the plank's own. Where its back is worked to the hull its board is dressed thicker, is scarfed and sawn to its bevel so, and the back is worked last: the note says by how much.")
 	runs, sticks, turned := in.runs(), in.sticks(), in.turned()
 	p.lines(len(in.Result.Plan.Pieces), func(p *page, i int) []sheet.Cell { return pieceLine(in, p, runs, sticks[i], turned[i], i) })
@@ -51,7 +52,10 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 		note = "no board was found"
 	}
 	if q.Hollow > 0 {
-		note = joined(note, fmt.Sprintf("board dressed to %s, back worked %s once sawn", u.Small(q.Thickness+q.Hollow), u.Small(q.Hollow)))
+		note = joined(note, fmt.Sprintf("dress to %s, work back %s once sawn", u.Small(q.Thickness+q.Hollow), u.Small(q.Hollow)))
+	}
+	if need, ok := in.pieceNeeds(q); ok && need < q.Width {
+		note = joined(note, fmt.Sprintf("width is the strake's: this piece needs %s", u.Small(need)))
 	}
 	run := runs[runKey{q.Skin, q.Strake, q.Side}]
 	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(sideOf(q)), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
@@ -63,6 +67,20 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 		ruled(row)
 	}
 	return row
+}
+
+// pieceNeeds is the width of board that a piece got out to the sweep needs by its own
+// shape, where it is laid out.
+func (in Input) pieceNeeds(q stock.Piece) (measure.Length, bool) {
+	if in.Result.Rules.Hull.Planking != hull.ToSweep {
+		return 0, false
+	}
+	for _, s := range in.Result.Spiled {
+		if s.Piece == q.Place && s.Skin == q.Skin && s.Strake == q.Strake && s.Side == q.Side {
+			return in.Result.Rules.Hull.Up(s.Board), true
+		}
+	}
+	return 0, false
 }
 
 // joined is two remarks as one; either may be "".

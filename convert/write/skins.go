@@ -41,9 +41,9 @@ func skins(in Input, p, list *page) {
 		if s.Scarfs+s.Seams+s.Faying == 0 {
 			continue // pieces that are given, of which nothing is said to be glued
 		}
-		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s%s: scarfs %.0f, edges %.0f", of, by(s), areaOf(s.Scarfs, u), areaOf(s.Seams, u))
+		glued, how := s.Scarfs+s.Seams, fmt.Sprintf("%s%s: scarfs %.1f, seams between neighbours %.1f", of, by(s), areaOf(s.Scarfs, u), areaOf(s.Seams, u))
 		if s.Skin != hull.Strips {
-			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.0f", areaOf(s.Faying, u))
+			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.1f", areaOf(s.Faying, u))
 		}
 		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
 		spread, how := in.Result.Rules.Stock.Spread, "by the glue spread on the Settings sheet"

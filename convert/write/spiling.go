@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"strakebook/calc/hull"
+	"strakebook/calc/lay"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 )
@@ -14,7 +15,7 @@ import (
 func spiling(in Input) *page {
 	u := in.units()
 	p := table("Spiling", "planks laid out flat", col("Skin", 8), col("Strake", 9), col("Side", 11), col("Piece", 7), col("Length, "+longUnit(u), 12), col("Sny, "+unit(u), 9),
-		col("Board to the sweep, "+unit(u), 11), col("Board sprung, "+unit(u), 11), col("Lies sprung", 9), col("Widest that lies, "+unit(u), 11), col("Edgewise strain", 10),
+		col("Board to the sweep, "+unit(u), 11), col("Board sprung, "+unit(u), 11), col("Width planned, "+unit(u), 10), col("Lies sprung", 9), col("Widest that lies, "+unit(u), 11), col("Edgewise strain", 10),
 		col("Hollow of back, "+unit(u), 10), col("Thickness needed, "+unit(u), 11), col("Twist, degrees", 9),
 		col("Fore end off square, degrees", 11), col("Fore end bevel, degrees", 11), col("After end off square, degrees", 11), col("After end bevel, degrees", 11), col("Ends on", 18))
 	p.csv = true
@@ -25,17 +26,32 @@ func spiling(in Input) *page {
 	p.note("Sny: how far the upper edge leaves the straight line between its ends, + where it hangs towards the keel. Board to the sweep: the narrowest straight board that covers both faces; sprung: a straight-edged one, sprung edgewise into its place.")
 	p.note(fmt.Sprintf("Edgewise strain: 4 w s / l^2, at most %g by the setting \"edgewise strain\". Planks are got out %s: the setting \"planks got out\".", in.Result.Rules.Hull.EdgeStrain, in.Result.Rules.Hull.Planking))
 	p.note("Hollow of back: + to be worked out of it, - the back rounded; from the setting \"hollow from\" on it is in the thickness needed, rounded up as on Stock: the board is dressed to that, scarfed and sawn, and its back worked last. Ends off square: to the board's edge, + where the upper corner is the longer. Bevel of an end: off square through the thickness, + where the outside face is the longer, - where the inside is, to lie on the middle line's plane at the stem or post, elsewhere on the " + in.places().String() + "'s plane or the transom. At the inside corner the wood is 90 + it; the plank stands to that plane at 90 - it. A joint of pieces got out to the sweep is cut square to the plank's run, and so off square to its board.")
+	p.note("Width planned: of the boards its pieces are planned on, as on the cut list: the widest that any piece of the strake could need where its joints fall otherwise.")
 	p.note("Computed shapes are for planning. The hull on the stocks and the spiling batten rule: try the batten in its place before the plank is marked, and leave the hood ends long to be fitted.")
+	runs := in.runs()
 	for _, s := range in.Result.Spiled {
 		if s.Skin != hull.Strips {
-			p.line(spiledLine(s, u, in.places())...)
+			p.line(spiledLine(s, u, in.places(), widthPlanned(runs, s, u))...)
 		}
 	}
 	return p
 }
 
+// widthPlanned is the width of board that a plank or piece is planned on; blank where its
+// strake is not listed.
+func widthPlanned(runs map[runKey]lay.Run, s hull.Spiled, u measure.Style) sheet.Cell {
+	side := s.Side
+	if side == hull.BothSides {
+		side = hull.Starboard
+	}
+	if run, ok := runs[runKey{s.Skin, s.Strake, side}]; ok {
+		return small(run.Wide, u)
+	}
+	return sheet.Cell{}
+}
+
 // spiledLine is one plank or piece.
-func spiledLine(s hull.Spiled, u measure.Style, places hull.Places) []sheet.Cell {
+func spiledLine(s hull.Spiled, u measure.Style, places hull.Places, planned sheet.Cell) []sheet.Cell {
 	thick, widest := sheet.Cell{}, sheet.Cell{}
 	if s.Thick > 0 {
 		thick = small(s.Thick, u)
@@ -55,7 +71,7 @@ func spiledLine(s hull.Spiled, u measure.Style, places hull.Places) []sheet.Cell
 		return degrees(e.Bevel)
 	}
 	return []sheet.Cell{text(string(s.Skin)), text(s.Strake), text(s.Side.String()), pieceOf(s), long(s.Length, u), small(s.Sny, u), small(s.Board, u), small(s.Straight, u),
-		text(lies), widest, {Kind: sheet.Number, Number: s.Strain, Format: "0.00000"}, small(s.Hollow, u), thick, degrees(s.Twist),
+		planned, text(lies), widest, {Kind: sheet.Number, Number: s.Strain, Format: "0.00000"}, small(s.Hollow, u), thick, degrees(s.Twist),
 		degrees(s.Fore.Off), bevel(s.Fore), degrees(s.After.Off), bevel(s.After), text(endsOn(s, places))}
 }
 

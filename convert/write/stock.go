@@ -63,7 +63,7 @@ func boards(in Input, list *page) *page {
 		p.note("One slant between two pieces is one cut that serves the scarfs of both. A piece said to be turned (t where there is no room) lies end for end and inside face up, the same edge up: a half turn, by which its scarfs come out on their own faces. Its mark stands at its after end.")
 	}
 	p.note("Still fits follows the slopes, kerfs and allowances on the Settings sheet. Where a board no longer serves, or could serve better, run strakebook again: the pieces stay where they are until then. Boards with bad stretches (x) are not followed.")
-	p.note("Across and Through are the widest and the thickest of the stick's pieces, Through with the hollow worked out of the back.")
+	p.note("Across and Through are the widest and the thickest of the stick's pieces as the cut list has them, where the width is one for all pieces of a strake, Through with the hollow worked out of the back. A piece that needs less, as its note on the cut list says, may go on a narrower board or offcut.")
 	d := in.drawer()
 	var of []laneOf
 	for _, c := range in.Result.Plan.Cuts {

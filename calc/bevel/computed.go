@@ -39,6 +39,7 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, hande
 			made, f := schedules(b, b.believed(r), strakes, nil, shape, r)
 			for i := range made {
 				made[i].Computed, made[i].Unused = true, read(handed, l.Skin, k.Name, side)
+				made[i].Step, made[i].Within = shape.Step, shape.Loose(made[i].breadth())
 			}
 			all, found = append(all, made...), append(found, f...)
 		}
@@ -105,4 +106,13 @@ func ofHull(shape *hull.Shape, l hull.Lining, strake string, side hull.Side, r R
 		b.Seams = append(b.Seams, s)
 	}
 	return b
+}
+
+// breadth is how wide a plank is on the whole, by its marks.
+func (s Schedule) breadth() measure.Length {
+	sum := measure.Length(0)
+	for _, m := range s.Marks {
+		sum += m.Width
+	}
+	return sum / measure.Length(max(1, len(s.Marks)))
 }

@@ -52,6 +52,8 @@ type Schedule struct {
 	Depth     measure.Length // of blade needed at the steepest mark
 	Steepest  measure.Angle  // of Set, without its sign
 	Computed  bool           // from the hull, none having been lifted that could be laid out
+	Step      measure.Length // of the table they are computed from,
+	Within    measure.Angle  // and about how far out that alone may put them
 	Unused    bool           // bevels were handed in for it all the same
 	AsOther   bool           // its bevels were lifted, or its gap measured, on the other side only: this is that side mirrored
 	Shutter   bool           // from a measured gap

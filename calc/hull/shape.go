@@ -12,6 +12,7 @@ import (
 type Shape struct {
 	Surface  Surface // what the offsets are to
 	Form     measure.Form
+	Step     measure.Length // the table's smallest
 	Places   Places
 	Raked    bool  // the last station is a transom off plumb
 	transom  point // the way aft square to the last station

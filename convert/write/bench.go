@@ -41,6 +41,15 @@ func atSaw(s bevel.Schedule, u measure.Style) []string {
 	return lines
 }
 
+// loose is how far bevels worked out from the hull may be out for the table's step;
+// "" where that is less than the saw shows, or they were lifted.
+func loose(s bevel.Schedule, in Input) string {
+	if s.Within < in.Result.Rules.Bevel.Readout {
+		return ""
+	}
+	return fmt.Sprintf("Offsets to %s leave them about %s degrees loose either way on a plank so wide: lift some before it is sawn.", in.units().Small(s.Step), s.Within.Round(0.1).Write())
+}
+
 // lying heads the thickness and width of a plank on its card.
 func lying(s bevel.Schedule) string {
 	if s.Worked > 0 {

@@ -14,7 +14,7 @@ import (
 func markLine(in Input, p *page, s bevel.Schedule, i int) []sheet.Cell {
 	u, r, m := in.units(), in.Result.Rules.Bevel, s.Marks[i]
 	read := sheet.Cell{}
-	if m.Read.OK() {
+	if m.Read.OK() && !s.Computed {
 		read = number(float64(m.Read.Value), sheet.Degrees)
 	}
 	sawn := m.Between
@@ -23,9 +23,9 @@ func markLine(in Input, p *page, s bevel.Schedule, i int) []sheet.Cell {
 	}
 	tilt := number(float64(m.Tilt), sheet.Large)
 	own, off := sheet.Cell{}, sheet.Cell{}
-	if m.Hull.OK() && !s.Computed {
+	if m.Hull.OK() {
 		own = number(float64(m.Hull.Value.Round(0.01)), sheet.Degrees)
-		if !m.Filled {
+		if !m.Filled && !s.Computed {
 			off = livef(number(float64(m.Between-m.Hull.Value.Round(0.01)), sheet.Degrees), "%s-%s", p.here("Between readings"), p.here("Hull's own"))
 		}
 	}

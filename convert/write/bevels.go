@@ -25,7 +25,7 @@ func bevels(in Input) *page {
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide, p.cards = true, false, true
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
-	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the " + in.places().String() + " named; the free edge is straight and square. Nothing is said beyond the first and last reading: the hood ends are fitted.")
+	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the " + in.places().String() + " named; the free edge is straight and square. Read: as lifted, or measured from a gap; what is worked out from the hull stands under Hull's own. Nothing is said beyond the first and last reading: the hood ends are fitted.")
 	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Battens and the blade follow the batten's thickness, the saw's offset and the spare depth on the Settings sheet; tilts, and which face lies up, are as worked out.", r.Readout.Write()))
 	type plank struct {
 		strake string
@@ -100,6 +100,9 @@ func cardSays(in Input, s bevel.Schedule, both bool) []string {
 		all = append(all, "Worked out from the hull: bevels were handed in for it and could not be laid out; see Warnings.")
 	case s.Computed:
 		all = append(all, "Worked out from the hull: none was lifted.")
+	}
+	if line := loose(s, in); line != "" {
+		all = append(all, line)
 	}
 	if both {
 		all = append(all, "Both edges are sawn: width and batten are from the corner of the other edge on the inside face.")

@@ -8,6 +8,7 @@ import (
 	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
+	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
 )
@@ -34,6 +35,40 @@ func TestCardsOfBothEdges(t *testing.T) {
 	}
 	if said != 2 {
 		t.Errorf("said on %d cards of 4, want 2", said)
+	}
+}
+
+// A card says what wood is still to come off the back when the plank is sawn, and how
+// loose the table leaves bevels that none was lifted of; these do not stand as read.
+func TestCardOfAComputedPlank(t *testing.T) {
+	in := demo()
+	result := in.Result
+	s := result.Bevels[0]
+	s.Computed, s.Step, s.Within = true, measure.Eighth, 1.38
+	s.Thickness, s.Listed, s.Worked, s.Rounded = measure.Inches(0.875), measure.Inches(0.75), measure.Inches(0.1875), measure.Inches(0.1875)
+	result.Bevels = []bevel.Schedule{s}
+	in.Result = result
+	want := []string{"Offsets to 1/8 in leave them about 1.4 degrees loose either way on a plank so wide: lift some before it is sawn.",
+		"Sawn from the board as dressed, 7/8 in thick; then its back is rounded by 3/16 in.",
+		"Width and batten are to the corners of the back as rounded.", "As planed it is 1/16 in too thin for that."}
+	var said []string
+	book, _ := write.Lay(in).Book()
+	for _, sh := range book.Sheets {
+		if !strings.HasPrefix(sh.Name, "Bevels") {
+			continue
+		}
+		read := slices.IndexFunc(sh.Rows[0], func(c sheet.Cell) bool { return strings.HasPrefix(c.Text, "Read") })
+		for _, row := range sh.Rows[1:] {
+			if len(row) > 0 && slices.Contains(want, row[0].Text) {
+				said = append(said, row[0].Text)
+			}
+			if len(row) > read && row[read].Kind == sheet.Number && row[0].Text == s.Strake {
+				t.Errorf("%v stands as read", row[read].Number)
+			}
+		}
+	}
+	if !slices.Equal(said, want) {
+		t.Errorf("said %q", said)
 	}
 }
 

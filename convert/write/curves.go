@@ -17,7 +17,7 @@ func curves(in Input, cards *page) *page {
 	p := table("Bevel curves", "bevel curves", col("Plank", 16), col("Drawing", 84))
 	p.wide = false
 	p.empty = "No bevels to draw."
-	p.note("Diamonds: as read. Dashes: faired. Line: what is set. All planks are drawn to one scale of degrees; doubtful readings beyond it are not shown.")
+	p.note("Diamonds: as read, or as the hull turns where none was lifted. Dashes: faired. Line: what is set. All planks are drawn to one scale of degrees; doubtful readings beyond it are not shown.")
 	if n := len(in.Result.Bevels); n > mostCurves {
 		p.note(fmt.Sprintf("The first %d of %d planks are drawn.", mostCurves, n))
 	}
@@ -34,10 +34,14 @@ func curves(in Input, cards *page) *page {
 		name := fmt.Sprintf("%s %s, %s", s.Skin, s.Strake, s.Side)
 		c := sheet.Chart{Title: name, Width: 438, Height: 160, Y: up, Legend: false}
 		c.X = axis(fmt.Sprintf("along the sawn edge from %s, %s", s.Places.Named(s.From), unit(u)), 0, inUnits(s.Marks[len(s.Marks)-1].At, u))
+		from := "Read"
+		if s.Computed {
+			from = "Hull's own"
+		}
 		for _, l := range []struct {
 			name, key string
 			pen       sheet.Pen
-		}{{"set", "Set", sheet.Solid}, {"faired", "Faired", sheet.Dashed}, {"read", "Read", sheet.Dots}} {
+		}{{"set", "Set", sheet.Solid}, {"faired", "Faired", sheet.Dashed}, {"read", from, sheet.Dots}} {
 			c.Lines = append(c.Lines, cards.drawn(l.name, l.pen, "At", l.key, marks.Top, marks.Bottom))
 		}
 		p.draw(picture{name: name, shows: fmt.Sprintf("%s edge, from %s aft to %s", s.Edge, s.Places.Named(s.From), s.To), chart: c})

@@ -54,11 +54,9 @@ type Spot struct{ Row, At int }
 // Flag is one value that is not believed.
 type Flag struct {
 	Spot
-	Z     float64 // how far it is off, in doubts
 	Says  Opinion // what is made of it, the flagged values withdrawn
 	Or    []Spot  // other values that would explain the alarm too
-	Sure  bool
-	Alone bool // its row has no say in it, only the second opinion
+	Alone bool    // its row has no say in it, only the second opinion
 }
 
 // Region is a stretch of a row that no single value explains: not fair, or a

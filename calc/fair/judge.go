@@ -47,8 +47,7 @@ func Judge(rows []Row, r Rules, second Second) Judged {
 	for i := range flags {
 		f := &flags[i]
 		t.give(f.Spot, true)
-		says, z, alone := t.judge(f.Row, f.At)
-		f.Says, f.Z, f.Sure, f.Alone = says, z, math.Abs(z) >= r.Sure, alone
+		f.Says, _, f.Alone = t.judge(f.Row, f.At)
 		t.give(f.Spot, false)
 	}
 	return Judged{Scale: t.scale, Flags: flags, Regions: regions, table: t}

@@ -70,7 +70,7 @@ func commonName(heading string) bool {
 
 // heading says whether some rows are the headings of a kind of table.
 func (r *reader) heading(p *page, top, bottom int, kind recordTable) *records {
-	t := &records{page: p, kind: kind, top: top, head: bottom, cols: map[string]int{}, heads: map[int]string{}, said: map[string]measure.Form{}, above: map[string]int{}}
+	t := &records{page: p, kind: kind, top: top, head: bottom, cols: map[string]int{}, heads: map[int]string{}, said: map[string]measure.Form{}}
 	last, common, size := 0, []int(nil), 0
 	for _, col := range r.headColumns(p, top, bottom) {
 		if last > 0 && (col > last+3 || p.edgeBetween(bottom, last, col)) {

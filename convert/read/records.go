@@ -63,10 +63,9 @@ type records struct {
 	left    int
 	right   int
 	caption []string
-	names   []name         // stations' names among the headings: widths by station
-	above   map[string]int // the last row that gives a field, for ditto marks
-	size    int            // the column of sizes such as 1 x 6, 0 for none
-	called  called         // what the last station named was called
+	names   []name // stations' names among the headings: widths by station
+	size    int    // the column of sizes such as 1 x 6, 0 for none
+	called  called // what the last station named was called
 }
 
 // headRows is the most rows that headings stand in.

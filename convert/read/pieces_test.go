@@ -78,7 +78,7 @@ func TestStretches(t *testing.T) {
 		{"Length", "Bad", "none", ""},
 		{"Length", "Bad", "-", ""},
 		{"Length", "Remarks", "clear but for a knot 4-0-0 to 5-2-0", "48 62"},
-		{"Length", "Remarks", "knots to suit", ""},
+		{"Length", "Remarks", "knots to suit", "flaw-unplaced"},
 		{"Length", "Remarks", "for 12-0-0 to 14-0-0 pieces", ""},
 		{"Length", "Bad", "small knots", "length-unread"},
 		{"Length", "Bad", "4-0-0", "length-unread"},

@@ -30,16 +30,24 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 	}
 	form := cols["length"].form
 	if c, at, ok := t.cell(row, "bad"); ok && filled(c) && !soundText.MatchString(measure.Fold(text(c))) {
-		said, fine := stretches(text(c), form)
+		said, over, fine := stretches(text(c), form)
 		all = append(all, said...)
-		if !fine {
+		if fine {
+			r.flaws(over, what, at, form)
+		} else {
 			r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: text(c),
 				Text: fmt.Sprintf("%s reads %q: expected two lengths such as %s to %s", what, text(c), form.Write(4*measure.Foot), form.Write(5*measure.Foot))})
 		}
 	}
-	if c, _, ok := t.cell(row, "note"); ok && c.Kind == sheet.Text && flawText.MatchString(strings.ToLower(c.Text)) {
-		said, _ := stretches(c.Text, form)
+	if c, at, ok := t.cell(row, "note"); ok && c.Kind == sheet.Text {
+		said, over := []hull.Reach(nil), parts(c.Text)
+		if flawText.MatchString(strings.ToLower(c.Text)) {
+			said, over, _ = stretches(c.Text, form)
+		}
 		all = append(all, said...)
+		if !from.OK() || !to.OK() { // else it says what lies there
+			r.flaws(over, what, at, form)
+		}
 	}
 	slices.SortStableFunc(all, func(a, b hull.Reach) int { return cmp.Compare(a.From, b.From) })
 	return all
@@ -47,27 +55,49 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 
 var (
 	soundText = regexp.MustCompile(`(?i)^(-|–|none|no|nil|n/a|sound|clear)$`)
+	noFlaw    = regexp.MustCompile(`\b(no|not|nil|none|free|without|clear)\b`)
+	shapeText = regexp.MustCompile(`\b(stains?|stained|crook|crooked|bowed|cup|cupped|twisted|warped|wind|pith|worm|wormholes?|decay|decayed|resin pockets?|pitch pockets?)\b`)
 	flawText  = regexp.MustCompile(`\b(bad|knots?|unsound|unusable|checks?|checked|shakes?|splits?|rot|rotten|sap|sapwood|wane|waney|defects?|flaws?)\b`)
 )
 
-// stretches is every "4-0-0 to 5-2-0" of a text, whatever words stand about them;
-// fine is false where it holds none, or other figures.
-func stretches(text string, form measure.Form) (all []hull.Reach, fine bool) {
-	fine = true
-	for _, part := range strings.FieldsFunc(strings.ReplaceAll(strings.ReplaceAll(measure.Fold(text), ", ", ";"), " and ", ";"), func(c rune) bool { return c == ';' }) {
-		if !strings.ContainsAny(part, "0123456789") {
-			continue // words beside it
+// flaws tells of what is said to be wrong with a board and not from where to where.
+func (r *reader) flaws(said []string, what string, at source.Cell, form measure.Form) {
+	var all []string
+	for _, part := range said {
+		t := strings.ToLower(part)
+		if (flawText.MatchString(t) || shapeText.MatchString(t)) && !noFlaw.MatchString(t) {
+			all = append(all, strings.TrimSpace(part))
 		}
+	}
+	if len(all) > 0 {
+		reads := strings.Join(all, "; ")
+		r.add(finding.Finding{Kind: FlawUnplaced, Cell: at, Reads: reads,
+			Text: fmt.Sprintf("%s: %q does not say from where to where, and pieces may be laid over it", what, reads),
+			Do:   fmt.Sprintf("write from where to where, from the board's own end: knots %s to %s; nothing where it matters to no piece", form.Write(4*measure.Foot), form.Write(5*measure.Foot))})
+	}
+}
+
+// parts is what a text says, one by one.
+func parts(text string) []string {
+	return strings.FieldsFunc(strings.NewReplacer(", ", ";", " and ", ";").Replace(measure.Fold(text)), func(c rune) bool { return c == ';' })
+}
+
+// stretches is every "4-0-0 to 5-2-0" of a text, whatever words stand about them, and
+// what it says over; fine is false where it holds none, or other figures.
+func stretches(text string, form measure.Form) (all []hull.Reach, over []string, fine bool) {
+	fine = true
+	for _, part := range parts(text) {
 		before, after, two := strings.Cut(part, " to ")
 		from, okA := edgeOfText(strings.Fields(before), form, true)
 		to, okB := edgeOfText(strings.Fields(after), form, false)
-		if !two || !okA || !okB {
-			fine = false
+		if two && okA && okB {
+			all = append(all, hull.Reach{From: from, To: to})
 			continue
 		}
-		all = append(all, hull.Reach{From: from, To: to})
+		over = append(over, part)
+		fine = fine && !strings.ContainsAny(part, "0123456789") // else words beside it
 	}
-	return all, fine && len(all) > 0
+	return all, over, fine && len(all) > 0
 }
 
 // edgeOfText is the length that some words end with, or begin with.
@@ -88,4 +118,11 @@ func edgeOfText(words []string, form measure.Form, ends bool) (measure.Length, b
 		}
 	}
 	return 0, false
+}
+
+// FlawUnplaced is what is wrong with a board, and not where.
+var FlawUnplaced = &finding.Kind{
+	Code: "flaw-unplaced", Severity: finding.Warning, Title: "flaw of a board that has no place",
+	Why:    "Pieces are laid clear of the stretches that are given: of a flaw without one nothing is known, and one may be laid over it.",
+	Remedy: "write from where to where it lies, from the board's own end",
 }

@@ -36,6 +36,9 @@ func (b *carried) mark(marks []sheet.Mark) error {
 			if err != nil {
 				return err
 			}
+			if font := style.Font; font != nil && len(font.Color) == 8 {
+				font.Color = font.Color[2:] // some write no opacity, and the library writes its own before it
+			}
 			ours := looks(m.Style)
 			style.Fill, style.Border = ours.Fill, ours.Border
 			if id, err = f.NewStyle(style); err != nil {

@@ -131,6 +131,37 @@ func TestCarriedSheetsAreNotTouched(t *testing.T) {
 	}
 }
 
+// A colour that some programs write without its opacity is eight digits on a marked
+// cell as well.
+func TestColourOfMarkedCells(t *testing.T) {
+	f := excelize.NewFile()
+	defer f.Close()
+	red, err := f.NewStyle(&excelize.Style{Font: &excelize.Font{Color: "FF0000"}})
+	if err != nil || f.SetCellValue("Sheet1", "B3", "five") != nil || f.SetCellStyle("Sheet1", "B3", "B3", red) != nil {
+		t.Fatal(err)
+	}
+	var b bytes.Buffer
+	if err := f.Write(&b); err != nil {
+		t.Fatal(err)
+	}
+	a := unpacked(t, b.Bytes())
+	styles := bytes.ReplaceAll(a.parts["xl/styles.xml"], []byte(`"FFFF0000"`), []byte(`"00FF0000"`))
+	if bytes.Equal(styles, a.parts["xl/styles.xml"]) {
+		t.Fatalf("no colour in %s", styles)
+	}
+	a.parts["xl/styles.xml"] = styles
+	packed, err := a.pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	has := saved(t, packed, []sheet.Mark{{Sheet: "Sheet1", Row: 3, Col: 2, Style: sheet.Wrong, Note: "no figure"}})
+	for _, m := range regexp.MustCompile(`rgb="([^"]*)"`).FindAllSubmatch(has.parts["xl/styles.xml"], -1) {
+		if len(m[1]) != 8 {
+			t.Errorf("a colour is written %s", m[1])
+		}
+	}
+}
+
 // A doubtful cell that bears a note of the builder's gets one note of both.
 func TestNotesAreNotDoubled(t *testing.T) {
 	has := saved(t, builders(t), []sheet.Mark{

@@ -170,6 +170,9 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 		l.said = form
 	}
 	role, fixed := r.role(label)
+	if line, of, ok := r.titled(t.titlesOver()); ok && len(t.lines) <= 2 && r.viewAlone(label) {
+		role, fixed, l.line.Name = of, line, line+": "+label
+	}
 	l.line.Role, l.line.View = role, hull.HalfBreadth
 	if l.height != "" && role == hull.Waterline {
 		return // it lies at a height: a waterline's half-breadths
@@ -204,6 +207,42 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 		l.line.Name = fmt.Sprintf("line in row %d", l.line.Cell.Row)
 	}
 }
+
+// viewAlone says that a label names a view, or what heights are above, and no line.
+func (r *reader) viewAlone(label string) bool {
+	_, said := r.viewOf(label)
+	return said && baseText.MatchString(r.withoutViews(label))
+}
+
+var baseText = regexp.MustCompile(`^((above|from|over|to)( the)? (base ?line|base|bl|lwl|datum)|(in|out) from( the)? (centre|center) ?line)?$`)
+
+// titled is the one line of the hull that the nearest title over a table names, for a
+// table that is of that line alone.
+func (r *reader) titled(titles []string) (line string, role hull.Role, ok bool) {
+	for _, title := range titles {
+		var all []string
+		for _, m := range []string{"rabbet", "keel", "chine", "sheer", "deck"} {
+			if r.words.has(title, m) {
+				all = append(all, m)
+			}
+		}
+		if len(all) == 2 && all[0] == "rabbet" && slices.Contains(tokens(title), "profile") {
+			all = all[:1] // the profile of the rabbet is no other line
+		}
+		switch {
+		case len(all) > 1 || slices.Contains(tokens(title), "plan") || r.words.has(title, "waterline", "buttock", "diagonal"):
+			return "", 0, false
+		case len(all) == 1:
+			role, _ := r.role(all[0])
+			return all[0], role, true
+		}
+	}
+	return "", 0, false
+}
+
+// titlesOver is the words that stand over a table, without what the book calls it and
+// the name of its sheet.
+func (t *stationTable) titlesOver() []string { return t.caption[:min(t.titles, len(t.caption))] }
 
 // role is the role that a label gives its line, and the word for it; a label
 // that is a place and nothing else is a waterline's unless a title says more.

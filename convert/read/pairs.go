@@ -40,7 +40,28 @@ func (r *reader) longPairs(t *records) {
 			r.length(t, row, "heights", cols, "height at station "+station)})
 	}
 	r.tableRead()
+	if line, role, ok := r.titled(t.caption[:len(t.caption)-1]); ok && len(points) == len(o.Stations) {
+		r.oneLine(o, table, points, line, role)
+		return
+	}
 	r.sections(o, table, points, max(cols["breadths"].places, cols["heights"].places))
+}
+
+// oneLine makes offsets of a list with one point a station whose title names the line
+// that runs through them: its half-breadths and its heights.
+func (r *reader) oneLine(o hull.Offsets, table source.Table, points []sectionPoint, name string, role hull.Role) {
+	out := hull.Line{Name: name + ": half-breadth", Role: role, View: hull.HalfBreadth, Cell: points[0].out.Cell}
+	up := hull.Line{Name: name + ": height", Role: role, View: hull.Height, Cell: points[0].up.Cell}
+	for _, p := range points {
+		out.Values, up.Values = append(out.Values, p.out), append(up.Values, p.up)
+		table.Digest += p.out.Text + "," + p.up.Text + ";"
+	}
+	o.Lines = []hull.Line{out, up}
+	o.Fractions = o.Form.Unit == measure.Fractions
+	o.Resolution = resolution(o.Form, 0, given(o.Lines))
+	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
+	r.tables = append(r.tables, table)
+	r.job.Offsets = append(r.job.Offsets, o)
 }
 
 // sections makes offsets of sections given point by point: heights that most

@@ -66,6 +66,32 @@ type Strake struct {
 // as the stations are.
 type Reach struct{ From, To measure.Length }
 
+// span is the first and the last number of a name such as "1-15", "s1-s15" or "1 to
+// 15", and what stands before both; noughts for any other.
+func (s Strake) span() (prefix string, first, last int) {
+	from, to, ranged := strings.Cut(measure.Fold(s.Name), "-")
+	if !ranged {
+		from, to, ranged = strings.Cut(measure.Fold(s.Name), " to ")
+	}
+	from, to = strings.TrimSpace(from), strings.TrimSpace(to)
+	prefix = strings.TrimRight(from, "0123456789")
+	a, errA := strconv.Atoi(strings.TrimPrefix(from, prefix))
+	b, errB := strconv.Atoi(strings.TrimPrefix(to, prefix))
+	if !ranged || errA != nil || errB != nil {
+		return "", 0, 0
+	}
+	return prefix, a, b
+}
+
+// Spanned is the row with the count that its name says, where it gives none: 15 of
+// "1-15".
+func (s Strake) Spanned() Strake {
+	if _, a, b := s.span(); s.Count.State == source.Blank && a > 0 && b > a && b-a < mostAlike {
+		s.Count = source.Reading[int]{Value: b - a + 1, State: source.Given, Cell: s.Cell}
+	}
+	return s
+}
+
 // mostAlike is as many strakes as one row may stand for.
 const mostAlike = 2000
 
@@ -77,14 +103,7 @@ func (s Strake) Names() []string {
 		return []string{s.Name}
 	}
 	from, step := 1, s.Name+"."
-	first, last, ranged := strings.Cut(measure.Fold(s.Name), "-")
-	if !ranged {
-		first, last, ranged = strings.Cut(measure.Fold(s.Name), " to ")
-	}
-	prefix := strings.TrimRight(strings.TrimSpace(first), "0123456789")
-	a, errA := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(first), prefix))
-	b, errB := strconv.Atoi(strings.TrimPrefix(strings.TrimSpace(last), prefix))
-	if ranged && errA == nil && errB == nil && b-a+1 == n {
+	if prefix, a, b := s.span(); b-a+1 == n {
 		from, step = a, prefix
 	}
 	all := make([]string, n)

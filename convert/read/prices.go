@@ -14,24 +14,31 @@ import (
 
 // pricedBy is a heading that says by what measure a price is: Price/ft, $ per bd ft,
 // Cost (£/m), per lf. What comes after is the measure.
-var pricedBy = regexp.MustCompile(`^(?:(?:(?:unit|lumber|timber) )?(?:price|cost|rate)s?\b|[$£€]|per\b)[^a-z0-9]*(?:\bin\b[ $£€]*)?(?:per|an?|by the|each|/)?[ $£€/([]*(.*)$`)
+var pricedBy = regexp.MustCompile(`^(?:(?:(?:unit|lumber|timber) )?(?:price|cost|rate)s?\b|` + currency + `\b|[$£€]|per\b)[^a-z0-9]*(?:\bin\b[ $£€]*)?(?:` + currency + `\b[^a-z0-9]*)?(?:per|an?|by the|each|/)?[ $£€/([]*(.*)$`)
 
 // byMeasure says that a heading names a measure at all.
-var byMeasure = regexp.MustCompile(`(?:price|cost|rate)s?\b.*(?:[/$£€]|\b(?:per|an?|by the|bf|lf|bdft|lm|mbf)\b)|[$£€] ?(?:/|per\b|a\b)|^per\b`)
+var byMeasure = regexp.MustCompile(`(?:(?:price|cost|rate)s?|^` + currency + `)\b.*(?:[/$£€]|\b(?:per|an?|by the|bf|lf|bdft|lm|mbf)\b)|[$£€] ?(?:/|per\b|a\b)|^per\b`)
+
+// currency is what money is called in a heading.
+const currency = `(?:eur|euros?|usd|dollars?|gbp|pounds?|sek|nok|dkk|chf|cad|aud|nzd)`
+
+// pricesText is what a caption says of prices, whose measure is no length's.
+var pricesText = regexp.MustCompile(`\b(?:prices?|priced|costs?) (?:in \S+ )?(?:an?|per|by the|by) [^;,.()]*`)
 
 // priceMeasures is what a price may be of, under the meaning its column has.
 var priceMeasures = map[string][]string{
-	"price":     {"each", "board", "piece", "pc", "ea", "stick", "plank"},
-	"footprice": {"board foot", "board feet", "board ft", "bd foot", "bd ft", "bdft", "bf", "fbm"},
-	"thousand":  {"mbf", "m bf", "mbm", "thousand", "thousand board feet", "thousand board foot", "thousand feet", "1000 bf", "1000 board feet", "1000 bd ft"},
-	"runfoot":   {"foot", "ft", "lf", "lft", "lin ft", "lin foot", "lineal foot", "lineal ft", "linear foot", "linear ft", "running foot", "running ft", "run ft", "rft", "foot run", "ft run"},
-	"runmetre":  {"m", "metre", "meter", "lm", "lin m", "linear m", "linear metre", "linear meter", "lineal metre", "lineal meter", "running metre", "running meter", "running m", "m run", "metre run", "meter run"},
+	"price":      {"each", "board", "piece", "pc", "ea", "stick", "plank"},
+	"footprice":  {"board foot", "board feet", "board ft", "bd foot", "bd ft", "bdft", "bf", "fbm"},
+	"thousand":   {"mbf", "m bf", "mbm", "thousand", "thousand board feet", "thousand board foot", "thousand feet", "1000 bf", "1000 board feet", "1000 bd ft"},
+	"runfoot":    {"foot", "ft", "lf", "lft", "lin ft", "lin foot", "lineal foot", "lineal ft", "linear foot", "linear ft", "running foot", "running ft", "run ft", "rft", "foot run", "ft run"},
+	"runmetre":   {"m", "metre", "meter", "lm", "lin m", "linear m", "linear metre", "linear meter", "lineal metre", "lineal meter", "running metre", "running meter", "running m", "m run", "metre run", "meter run"},
+	"cubicmetre": {"m3", "m^3", "cubic metre", "cubic meter", "cubic m", "cu metre", "cu meter", "cu m", "cbm"},
 }
 
 // priceHead is the meaning of a heading that says by what measure a price is; "" where
 // the measure is not known. It is not ok for any other heading.
 func priceHead(text string) (meaning string, ok bool) {
-	t := strings.Join(strings.Fields(strings.ToLower(measure.Fold(text))), " ")
+	t := strings.Join(strings.Fields(strings.ToLower(measure.Fold(strings.ReplaceAll(text, "³", "3")))), " ")
 	if !byMeasure.MatchString(t) {
 		return "", false
 	}
@@ -52,7 +59,7 @@ func priceHead(text string) (meaning string, ok bool) {
 }
 
 // priced gives a board its price where that is not of the board itself: of a board
-// foot, of a thousand, or of so much of its length.
+// foot, of a thousand, of so much of its length, or of its volume in the rough.
 func (r *reader) priced(t *records, row int, b *stock.Board, what string) {
 	if b.Price.OK() {
 		return
@@ -64,6 +71,14 @@ func (r *reader) priced(t *records, row int, b *stock.Board, what string) {
 	if p := r.number(t, row, "thousand", what); p.OK() {
 		p.Value /= 1000
 		b.Price, b.PerFoot = p, true
+		return
+	}
+	if p := r.number(t, row, "cubicmetre", what); p.OK() {
+		if b.Thickness.OK() && b.Width.OK() && b.Length.OK() {
+			const metre = 1000 * measure.Millimetre
+			p.Value *= float64(b.Thickness.Value) / float64(metre) * float64(b.Width.Value) / float64(metre) * float64(b.Length.Value) / float64(metre)
+			b.Price = p
+		}
 		return
 	}
 	p, of := r.number(t, row, "runfoot", what), measure.Foot

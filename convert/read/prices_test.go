@@ -1,6 +1,9 @@
 package read
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 // What a price is of, by the words over it; none is taken for a price of the board
 // itself that says it is of something else.
@@ -12,10 +15,25 @@ func TestPriceHeads(t *testing.T) {
 		"Price per m": "runmetre", "£/m": "runmetre", "Cost (€ / m)": "runmetre", "Price per running metre": "runmetre",
 		"Price per M": "", "PRICE PER M": "", "Price/MBF": "thousand", "$ per thousand": "thousand",
 		"Cost per bd ft": "footprice", "Price/bf": "footprice", "$/BF": "footprice", "Price (per bd. ft.)": "footprice", "per board foot": "footprice", "Price BF": "footprice",
-		"Price per 100": "", "Price (per cubic metre)": "", "BF": "", "Width": "width",
+		"Price per 100": "", "Price (per cubic metre)": "cubicmetre", "Price per m3": "cubicmetre", "Price/m³": "cubicmetre", "EUR per m3": "cubicmetre", "€/m³": "cubicmetre", "Price a cubic metre": "cubicmetre", "Price, EUR per m³": "cubicmetre", "SEK/lm": "runmetre", "Price per cubic foot": "", "BF": "", "Width": "width",
 	} {
 		if got := w.heading(head); got != want {
 			t.Errorf("%q is read as %q, want %q", head, got, want)
 		}
+	}
+}
+
+// A price of a cubic metre is of a board's rough size; what a caption says of prices
+// is no unit of its lengths.
+func TestPriceOfACubicMetre(t *testing.T) {
+	r := read(t, bookOf(sheetOf("Lumber", `Lumber, mm; prices a cubic metre
+Board|Species|Thickness|Width|Length|Count|EUR per m3
+A|Larch|32|150|4800||900`)), Options{})
+	if len(r.job.Rack) != 1 || len(r.found) > 0 {
+		t.Fatalf("%d boards: %v", len(r.job.Rack), r.found)
+	}
+	const want = 0.032 * 0.150 * 4.8 * 900
+	if b := r.job.Rack[0]; b.PerFoot || math.Abs(b.Price.Value-want) > 1e-9 {
+		t.Errorf("priced at %v, want %v", b.Price.Value, want)
 	}
 }

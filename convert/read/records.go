@@ -25,10 +25,10 @@ func recordTables() []recordTable {
 	return []recordTable{
 		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", portLength, starboardLength, "species", "slope", "start", "from", "to", "clear", "note"},
 			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length", portLength, starboardLength}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
-		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "runfoot", "runmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered", "note"},
+		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "piece"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},
 		{name: "pieces", fields: []string{"piece", "species", "thickness", "width", "length", "count", "note"},
-			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "price", "footprice", "runfoot", "runmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"}, names: []string{"piece"}, titled: []string{"pieces"}, read: (*reader).pieces},
+			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"}, names: []string{"piece"}, titled: []string{"pieces"}, read: (*reader).pieces},
 		{name: "offsets", long: true, fields: []string{"station", "position", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
 			need: []string{"station"}, either: [][]string{{"line", "waterline", "buttock", "heights"}, {"value", "breadths", "heights"}}, least: 3, never: []string{"strake", "bevels", "girths"}, titled: []string{"offsets"}, read: (*reader).longOffsets},
 		{name: "bevels", fields: []string{"strake", "edge", "side", "skin", "station", "bevels", "note"},

@@ -43,7 +43,7 @@ var feetWords = regexp.MustCompile(`\b(f|ft|feet|foot)\b`)
 // stand over. Open is true where they name two.
 func says(text string) (form measure.Form, ok, open bool) {
 	t := strings.ToLower(measure.Fold(text))
-	t = scale.ReplaceAllString(t, " ")
+	t = pricesText.ReplaceAllString(scale.ReplaceAllString(t, " "), " ")
 	if inchesParts.MatchString(t) && !feetWords.MatchString(t) {
 		return measure.Form{}, false, true // 10.4 or 10-4 may then be 10 4/8
 	}

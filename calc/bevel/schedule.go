@@ -45,6 +45,7 @@ type Schedule struct {
 	Thickness measure.Length // at the saw
 	Listed    measure.Length // of the plank when it is done
 	Worked    measure.Length // of its back, when it is sawn
+	Less      measure.Length // the most that widths straight across its board are less than along the back as it will be
 	Rounded   measure.Length // how far off the board's inside face its inside corners then lie, to which widths are
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
 	widthFrom string         // of the marks: "listed", "listed by station" or "lined off"
@@ -107,12 +108,17 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		sched.Listed, sched.Worked, sched.Rounded = plank.Thickness.Value, back.Worked, back.Rounded()
 		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last}
 		l.width, sched.widthFrom = widths(b, s, plank, shape, at, first, last)
+		round := l.width
+		if back.Worked > 0 && !b.Straight {
+			l.width, plank.Width.Value = l.flat(), 0
+		}
 		sched.Thickness, sched.Width, sched.AlongFrom = r.thickness(plank, back), plank.Width.Value, from
 		sched.Past, sched.PastOff = w.past, w.off
 		sched.Marks = l.marks(r)
 		for i := range sched.Marks {
 			m := &sched.Marks[i]
 			m.Faces = (sched.Thickness - sched.Rounded).Times(m.Set.Tan())
+			sched.Less = max(sched.Less, round(m.At)-m.Width)
 		}
 		sched.widest()
 		sched.batten(r)

@@ -40,7 +40,7 @@ func sameShutter(a, b hull.ShutterRow) bool {
 
 // shutterBevels is the bevels of both edges of one shutter as a table.
 func shutterBevels(rows []hull.ShutterRow, r Rules) Readings {
-	b := Readings{Gauge: OffSquare, Resolution: r.Readout, Places: rows[0].Places, Cell: rows[0].Cell}
+	b := Readings{Gauge: OffSquare, Straight: true, Resolution: r.Readout, Places: rows[0].Places, Cell: rows[0].Cell}
 	for _, edge := range []Edge{Upper, Lower} {
 		s := Seam{Strake: rows[0].Strake, Skin: rows[0].Skin, Side: rows[0].Side, Edge: edge, Cell: rows[0].Cell}
 		for _, row := range rows {

@@ -71,3 +71,15 @@ func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []
 	}
 	return all, by, true
 }
+
+// flat is the widths of a plank whose back is worked when it is sawn, straight across
+// from corner to corner: along the back as it will be they are a little more.
+func (l laid) flat() func(measure.Length) measure.Length {
+	x, over, all := make([]float64, l.last+1), make([]float64, l.last+1), make([]bool, l.last+1)
+	for k := l.first; k <= l.last; k++ {
+		x[k], all[k] = l.at[k].Inches(), true
+		over[k] = l.shape.Flat(l.s.Skin, l.s.Strake, l.s.Side, l.b.Stations[k].Name)
+	}
+	c, along := curve(x, over, all), l.width
+	return func(at measure.Length) measure.Length { return along(at).Times(c.Predict(at.Inches())) }
+}

@@ -1,6 +1,10 @@
 package hull
 
-import "strakebook/calc/measure"
+import (
+	"strings"
+
+	"strakebook/calc/measure"
+)
 
 // Back is how the back of a plank is worked to lie on the hull. It is done when the
 // plank is sawn: the board is scarfed and sawn to its bevel as thick as it is dressed,
@@ -43,6 +47,27 @@ func (s *Shape) BackOf(skin Skin, strake string, side Side) Back {
 		return k.Back
 	}
 	return Back{}
+}
+
+// Flat is how wide a strake's plank is straight across at a station, from corner to
+// corner, over its width along the back: as its board is marked out and sawn where the
+// back is worked afterwards. It is 1 where it is not, or the strake is not there.
+func (s *Shape) Flat(skin Skin, strake string, side Side, station string) float64 {
+	_, l, ok := s.StrakeOf(skin, strake, side)
+	if !ok || l.Skin == Strips {
+		return 1
+	}
+	for k := range l.Strakes {
+		if !strings.EqualFold(l.Strakes[k].Name, strake) || l.Strakes[k].Back.Worked == 0 {
+			continue
+		}
+		for i, g := range s.Stations {
+			if v, ok := l.swell(k, i); strings.EqualFold(g.Name, station) && ok && v > 1 {
+				return 1 / v
+			}
+		}
+	}
+	return 1
 }
 
 // hair is as much over a step of the rule as is not seen at the bench: our choice.

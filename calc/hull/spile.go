@@ -131,7 +131,7 @@ func (s *Shape) spile(l *Lining, k int, thick measure.Length, sawn Sawn, r Rules
 	if thick > 0 {
 		board += back.Worked
 	}
-	d := s.layOut(l, k, (board - back.Rounded()).Inches(), sawn)
+	d := s.layOut(l, k, (board - back.Rounded()).Inches(), back.Worked > 0, sawn)
 	d.stem, d.transom = closed*s.halfBeam().Inches(), s.transom
 	p := Spiled{Skin: l.Skin, Strake: l.Strakes[k].Name, Side: l.Side, Back: back, Thick: board, shape: d}
 	p.measure(r)

@@ -20,7 +20,11 @@ func (s Spiled) Breadths(length measure.Length) []Breadth {
 			step := d.upper[i].plus(d.lower[i]).minus(d.upper[i-1].plus(d.lower[i-1]))
 			at += step.length() / 2
 		}
-		all[i] = Breadth{measure.Inches(at), measure.Inches(max(0, d.way(float64(i)).across(d.upper[i].minus(d.lower[i]))))}
+		wide := max(0, d.way(float64(i)).across(d.upper[i].minus(d.lower[i])))
+		if d.straight {
+			wide *= d.rungs[i].swell // along the back as it will be
+		}
+		all[i] = Breadth{measure.Inches(at), measure.Inches(wide)}
 	}
 	for i := range all {
 		if at > 0 {

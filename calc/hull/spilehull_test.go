@@ -32,8 +32,8 @@ func TestSpileRound(t *testing.T) {
 		near(t, "thickness", p.Thick.Inches(), 1.1875, 1e-6)
 		near(t, "twist", float64(p.Twist), 0, 1e-3)
 		near(t, "end", float64(p.Fore.Off), 0, 1e-3)
-		want := 36 * math.Pi / 16
-		if i > 0 { // the sheer's edge is square
+		want := chord // of the flat board; along the back 36 pi/16
+		if i > 0 {    // the sheer's edge is square
 			want += 1.1875 * math.Tan(bevel)
 		}
 		near(t, "board", p.Board.Inches(), want, 36e-4)
@@ -46,7 +46,7 @@ func TestSpileRound(t *testing.T) {
 		}
 		for _, o := range p.Ordinates {
 			near(t, "lower edge", o.Lower.Inches(), 0, 36e-4)
-			near(t, "upper edge", o.Upper.Inches(), 36*math.Pi/16, 36e-4)
+			near(t, "upper edge", o.Upper.Inches(), chord, 36e-4)
 			near(t, "upper edge outside", o.UpperO.Inches(), want, 36e-4)
 		}
 	}

@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"slices"
 	"sort"
 )
 
@@ -13,6 +14,7 @@ type developed struct {
 	bevelU       []float64 // of the edges as sawn, radians
 	bevelL       []float64
 	stations     []string // of each rung, "" for none
+	straight     bool     // laid out straight across, not as wide as along the back
 	stem         float64  // an end no farther out than this is on the stem
 	transom      point    // the way aft square to the last station
 	run          [2]flat  // the way aft at the fore end and the after end, where they are joints
@@ -21,8 +23,9 @@ type developed struct {
 // rungParts is how many rungs a space between stations is laid out by.
 const rungParts = 6
 
-// layOut develops one strake with both faces.
-func (s *Shape) layOut(l *Lining, k int, thick float64, sawn Sawn) developed {
+// layOut develops one strake with both faces. Flat, it is straight across from edge to
+// edge, as a board is whose back is worked afterwards; else as wide as along its back.
+func (s *Shape) layOut(l *Lining, k int, thick float64, flat bool, sawn Sawn) developed {
 	upper, lower := &l.Seams[k], &l.Seams[k+1]
 	d := developed{rungs: rungs(upper.run, lower.run, rungParts)}
 	swell := s.along(upper, func(i int) (float64, bool) { return l.swell(k, i) })
@@ -46,7 +49,14 @@ func (s *Shape) layOut(l *Lining, k int, thick float64, sawn Sawn) developed {
 		}
 		d.stations = append(d.stations, name)
 	}
-	d.upper, d.lower = develop(d.rungs)
+	across := d.rungs
+	if d.straight = flat; flat {
+		across = slices.Clone(d.rungs)
+		for i := range across {
+			across[i].swell = 1
+		}
+	}
+	d.upper, d.lower = develop(across)
 	d.outU = moved(d.upper, d.bevelU, thick)
 	d.outL = moved(d.lower, d.bevelL, -thick)
 	return d

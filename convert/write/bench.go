@@ -32,6 +32,13 @@ func atSaw(s bevel.Schedule, u measure.Style) []string {
 		how = "rounded"
 	}
 	lines := []string{fmt.Sprintf("Sawn from the board as dressed, %s thick; then its back is %s by %s.", u.Small(s.Thickness), how, u.Small(s.Worked))}
+	if s.Less > 0 {
+		places := 3
+		if u == measure.StyleMM {
+			places = 1
+		}
+		lines = append(lines, fmt.Sprintf("Widths are straight across the board: up to %.*f %s less than round the back as worked.", places, inUnits(s.Less, u), unit(u)))
+	}
 	if s.Rounded > 0 {
 		lines = append(lines, "Width and batten are to the corners of the back as rounded.")
 	}

@@ -57,8 +57,8 @@ func checkSeam(b Readings, i int, s Seam, j judged, r Rules) finding.List {
 		case v.OK() && !given[k] && !b.open(r):
 			found = append(found, finding.Finding{Kind: Mixed, Cell: v.Cell, Reads: v.Text,
 				Text: fmt.Sprintf("%s at %s reads %q among readings %s", s.name(), station, v.Text, b.Reads(r))})
-		case v.State == source.Blank && k > first && k < last:
-			found = append(found, finding.Finding{Kind: Gap, Cell: v.Cell, Suggests: "about " + b.written(between[k], r),
+		case (v.State == source.Blank || v.State == source.Dash) && k > first && k < last: // a dash is for where a seam is not, and this one runs on
+			found = append(found, finding.Finding{Kind: Gap, Cell: v.Cell, Reads: v.Text, Suggests: "about " + b.written(between[k], r),
 				Text: fmt.Sprintf("%s has no reading at %s", s.name(), station)})
 		case given[k] && r.Beyond(r.tilt(measure.Angle(y[k]))):
 			f := finding.Finding{Kind: Tilted, Cell: v.Cell, Reads: v.Text,

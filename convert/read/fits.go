@@ -18,8 +18,8 @@ func (r *reader) fits(t *stationTable) bool {
 		return false
 	}
 	r.extent(t)
-	if len(t.lines) == 0 && t.position == 0 || !t.said && len(t.lines) < 2 {
-		return false
+	if len(t.lines) == 0 && t.position == 0 || !t.said && len(t.lines) < 2 && (t.position == 0 || t.position == t.head) {
+		return false // one row of figures under numbers, and no distances to say that those are stations
 	}
 	if t.ofFigures() > 1 {
 		return false // the right part of a table whose names are broken off

@@ -128,11 +128,11 @@ func (r *reader) apply() {
 			}
 			continue
 		}
-		first[name] = g
 		if err := r.applyOne(g); err != nil {
 			r.badSetting(err, g.name, g.value, g.valueAt, g.nameAt)
-			continue
+			continue // and holds against none that can be read
 		}
+		first[name] = g
 		r.state(g.name, stated{bySettings, g.valueAt})
 	}
 }

@@ -16,6 +16,9 @@ func markLine(in Input, p *page, s bevel.Schedule, i int) []sheet.Cell {
 	read := sheet.Cell{}
 	if m.Read.OK() && !s.Computed {
 		read = number(float64(m.Read.Value), sheet.Degrees)
+		if m.Read.Value > 45 { // of a gauge: no bevel off square, and without a sign
+			read.Format = "0.00"
+		}
 	}
 	sawn := m.Between
 	if r.SawFaired {

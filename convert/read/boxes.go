@@ -61,6 +61,21 @@ func (r *reader) boxes(p *page) {
 	}
 }
 
+// slopes tells of the slopes changed on a Scarfs sheet of ours, which is for trying
+// one: where it is to hold, in the settings or for some strakes, only the builder knows.
+func (r *reader) slopes(p *page) {
+	head, cols := heads(p, "Skin", "Thickness", "Slope", "Fence", "Made with")
+	for row := head + 1; head > 0 && row <= p.rows; row++ {
+		now, made := p.sheet.At(row, cols["Slope"]), p.sheet.At(row, cols["Made with"])
+		if !filled(made) || now.Formula != "" || sameFigure(settingText(now), settingText(made)) {
+			continue
+		}
+		skin := text(p.sheet.At(row, cols["Skin"]))
+		r.boxLeft(box{givenSetting: givenSetting{name: "slope of " + skin + "s", value: settingText(now), valueAt: p.cell(row, cols["Slope"])}, made: settingText(made)},
+			fmt.Sprintf("set %q on the Settings sheet, or write the slope beside the strakes it is for", skin+" scarf slope"))
+	}
+}
+
 func (b box) changed() bool { return !sameFigure(b.value, b.made) }
 
 // sameFigure says that two values are one, but for the last places of a figure that

@@ -119,6 +119,7 @@ func (r *reader) open(books []*sheet.Book) {
 				r.back(p)
 				r.plan(p)
 				r.boxes(p)
+				r.slopes(p)
 			case b.OurText():
 				r.back(newPage(b, s))
 				r.add(finding.Finding{Kind: SheetUnused, Cell: source.Cell{Book: b.Name, Sheet: s.Name},

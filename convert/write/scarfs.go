@@ -17,6 +17,7 @@ func scarfs(in Input) *page {
 	u := in.units()
 	p := table("Scarfs", "scarfs", col("Skin", 9), col("Thickness, "+unit(u), 10), col("Slope, to 1", 8), col("Run, "+unit(u), 9), col("Fence, degrees", 10), col("Rise over run", 10),
 		col("Cut face, "+unit(u), 10), col("Widest, "+unit(u), 9), col("Glue area a joint, sq "+unit(u), 11), col("Joints", 8), col("Fore-end saw cuts", 10), col("After-end saw cuts", 10), col("Gap, "+unit(u), 9), col("Fore-end saw, in order", 21), col("After-end saw, in order", 21))
+	p.worked(col("Made with, to 1", 9))
 	p.csv = true
 	p.empty = "No scarfs: a list of strakes with thickness, width and length is needed."
 	p.note("One saw stands at each end of the shop, both fences alike: a board goes through the fore-end saw, then on to the after-end saw, in the order of the cut list, and is not turned.")
@@ -25,7 +26,7 @@ func scarfs(in Input) *page {
 	p.note("Thickness: of the boards as dressed, the wood that is worked of a plank's back included: boards are scarfed before that is done.")
 	p.note("Gap: how far a scarf stands open at the feather when the two fences differ by the fence difference on the Settings sheet.")
 	nibs := func() string { return fmt.Sprintf("MAX(0,%s-2*%s)", p.here("Thickness"), set("scarf nib")) }
-	p.note("A slope in a box may be changed here, for this skin and thickness alone: the pieces follow.")
+	p.note("A slope in a box may be changed here, for this skin and thickness alone, to see what the pieces come to. To have it worked out, write it on the Settings sheet or beside the strakes, and hand this book back.")
 	runs := in.runs()
 	for i, r := range in.Result.Scarfs {
 		p.name(slopeName(i), "Slope")
@@ -40,7 +41,7 @@ func scarfs(in Input) *page {
 			livef(number(float64(r.Angle), sheet.Ratio), "DEGREES(ATAN(1/%s))", p.here("Slope")), livef(text(fmt.Sprintf("1 in %g", r.Slope)), `"1 in "&%s`, p.here("Slope")),
 			livef(small(r.Face, u), "%s*SQRT(%s^2+1)", nibs(), p.here("Slope")), small(r.Width, u), live(glue, area),
 			whole(r.Joints), whole(r.ForeCuts), whole(r.AfterCuts), livef(gap, "%s*ABS(TAN(RADIANS(%s)))", p.here("Cut face"), set("fence difference")),
-			text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Fore })), text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Aft })))
+			text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Fore })), text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Aft })), number(r.Slope, sheet.Ratio))
 	}
 	return p
 }

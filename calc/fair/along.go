@@ -4,7 +4,7 @@ import "math"
 
 // How the neighbours of a value are weighed. Measured, see DefaultRules.
 const (
-	slack  = 1.5 // cubics that differ by so many times what rounding explains agree
+	slack  = 1.0 // cubics that differ by so many times what rounding explains agree
 	bend   = 0.6 // how much of what they differ by beyond that is doubt
 	likely = 0.3 // of two such differences the lesser counts 1 - likely, the greater likely
 )

@@ -210,7 +210,7 @@ func (t *table) judge(row, at int) (says Opinion, z float64, alone bool) {
 		second, okToo = t.second.Opinion(t.rows, t.scale, row, at)
 	}
 	if t.rows[row].Above {
-		first.Value, second.Value = max(0, first.Value), max(0, second.Value)
+		first.Opinion, second = first.atLeastNought(), second.atLeastNought()
 	}
 	switch {
 	case ok && okToo:
@@ -250,6 +250,18 @@ func weigh(first rowSays, second Opinion, y float64) (says Opinion, z float64, a
 
 // score is how far a value is off an opinion of it, in what that may be out.
 func (o Opinion) score(y float64) float64 { return (y - o.Value) / o.Sd }
+
+// impossible is how much of what an opinion is below nought is doubt of it.
+const impossible = 0.5
+
+// atLeastNought is an opinion of a value that is not below nought: it is the more in
+// doubt the farther below it is.
+func (o Opinion) atLeastNought() Opinion {
+	if o.Value < 0 {
+		o.Sd, o.Value = math.Hypot(o.Sd, impossible*o.Value), 0
+	}
+	return o
+}
 
 // common is how far the rows near a row are off their own curves at a place: a
 // turn of the whole hull is no fault of one row. Fewer than three have no say.

@@ -4,7 +4,7 @@ import "math"
 
 // suspicious is how many doubts a value is off that is blamed for the unfairness
 // about it. Measured, see DefaultRules.
-const suspicious = 3.0
+const suspicious = 3.5
 
 // regions is the stretches where a row is off its own curve by what no single
 // value explains: neither a batten that bends more and more nor the rows near it

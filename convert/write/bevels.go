@@ -134,7 +134,16 @@ func blade(in Input, p *page, s bevel.Schedule, first, last int) []sheet.Cell {
 	if s.Sure() == 0 {
 		parallel = queried(parallel, bevel.Doubtful)
 	}
-	return cardLine(text("Blade, "+unit(u)), depth, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text(lying(s)+", "+unit(u)), small(s.Thickness, u), small(s.Width, u))
+	return cardLine(text("Blade, "+unit(u)), depth, sheet.Cell{}, text("Parallel, degrees"), sheet.Cell{}, parallel, text(lying(s)+", "+unit(u)), text(thickByWide(s, u)))
+}
+
+// thickByWide is a plank's two sizes, as a yard writes them together.
+func thickByWide(s bevel.Schedule, u measure.Style) string {
+	places := 3
+	if u == measure.StyleMM {
+		places = 1
+	}
+	return fmt.Sprintf("%.*f x %.*f", places, inUnits(s.Thickness, u), places, inUnits(s.Width, u))
 }
 
 // noBatten says which size of the plank is lacking to set a batten by.

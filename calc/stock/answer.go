@@ -21,7 +21,6 @@ type answer struct {
 	bound money
 	whole money // bound with the joints' cost
 	plan  Plan
-	draft bool                // a plan to begin another from, whose bound nobody asks for
 	begin []map[string]Before // plans to begin from, by the marks of their pieces
 	watch watch
 }
@@ -49,10 +48,11 @@ func (a *answer) solve(p part, r Rules) {
 	a.bound += bound
 	a.whole += whole
 	a.longer(p)
+	p.worth(wholeSur)
 	s := newSearch(&p.yard)
 	s.watch = &a.watch
 	moves, starts := p.effort(r.Tries)
-	a.watch.begin(moves)
+	a.watch.begin(p.moves(r.Tries))
 	defer a.watch.finish()
 	s.enough = int64(r.Tries) * looks * int64(max(8, len(p.timbers))) / 8
 	var best layout
@@ -88,7 +88,7 @@ func (a *answer) solve(p part, r Rules) {
 			best = *l // the search weighs rules against cost, and joints a hair beyond theirs
 		}
 	}
-	if best.broken == 0 && !a.draft {
+	if best.broken == 0 {
 		all, turns := p.stretches(), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
 		raised := p.apart(all, whole, best.total, p.trueJoint, wholeSur, turns)
 		a.whole += raised - whole
@@ -98,21 +98,6 @@ func (a *answer) solve(p part, r Rules) {
 		a.bound += raised - bound
 	}
 	a.take(p, &best)
-}
-
-// asMirrored plans port as starboard first, which is half the work, for the
-// search to begin from.
-func (a *answer) asMirrored(lr lay.Rules, r Rules, priced bool) {
-	lr.Unlike = false
-	runs := slices.Clone(a.runs)
-	h := build(runs, a.rack, lr, r, priced)
-	both := newAnswer(h, runs, a.rack)
-	both.draft = true
-	for _, part := range h.parts() {
-		both.solve(part, r)
-	}
-	both.cut(r, priced)
-	a.begin = append(a.begin, byMark(both.plan.Before(runs)))
 }
 
 // best solves a part, and again from other starts while a rule is broken; a part
@@ -147,7 +132,13 @@ func (p *part) effort(tries int) (moves, starts int) {
 		kinds = max(kinds, len(p.classes[t.class].opens))
 	}
 	moves = max(20, tries*min(3*60, 60*60/timbers)/60/max(1, kinds/60))
-	return moves, max(1, min(8, moves/400, 300/timbers))
+	return moves, max(1, min(8, moves/400, 1000/timbers))
+}
+
+// moves is how many are made in all.
+func (p *part) moves(tries int) int {
+	moves, _ := p.effort(tries)
+	return moves/2 + turns*(moves/bettering) + p.lasting(moves)
 }
 
 // take brings a layout of a part into the answer.

@@ -183,6 +183,16 @@ func (y *yard) dearer(sur []money) yard {
 	return more
 }
 
+// worth notes what counted sticks are worth beyond their cost, by the surcharges of
+// the highest bound.
+func (p *part) worth(sur []money) {
+	p.sticks = slices.Clone(p.sticks)
+	for k := range p.sticks {
+		st := &p.sticks[k]
+		st.rare = money(float64(sur[p.sizes[st.size].kind]) * st.part)
+	}
+}
+
 // onRack is what surcharges come to on all the boards that are counted.
 func (y *yard) onRack(sur []money) (total money) {
 	for k, n := range y.counts {

@@ -73,6 +73,7 @@ func (s *search) fanNext(row []int, d, i, ways int, sigma float64, breach, noise
 		before = f.levels[d-1]
 	}
 	tab, ok := s.tables(t, c, sigma)
+	s.shake(i, noise)
 	for k := range before {
 		if !ok || t.given {
 			if whole := s.priceOf(t.length); whole < never {
@@ -81,7 +82,6 @@ func (s *search) fanNext(row []int, d, i, ways int, sigma float64, breach, noise
 			}
 			continue
 		}
-		s.shake(i, noise)
 		s.fanBlocks(i, d, int32(k), row)
 		if s.cross(t, tab, 0) || s.cross(t, tab, breach) {
 			s.branch(t, tab, ways, before[k].cost, int32(k))

@@ -48,6 +48,9 @@ func (m *improver) improve(best *layout, moves int, heat money, enough money) {
 		m.choose()
 		joints, broken := m.lift()
 		if m.again(breach) {
+			for _, i := range m.out {
+				s.tried.add(i, s.plans[i].joints)
+			}
 			now := s.cost(breach)
 			u := int64(-1)
 			if now == cost {
@@ -99,7 +102,7 @@ func (m *improver) again(breach money) bool {
 	s := m.search
 	sigma := 0.4 + 0.6*float64(s.random(1024))/1024
 	noise := money(0)
-	s.rare = int64(s.random(257))
+	s.rare = int64(128 + s.random(257))
 	if s.random(3) > 0 {
 		noise = m.dear / 100 << s.random(6)
 		if s.broken > 0 {

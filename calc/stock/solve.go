@@ -6,16 +6,16 @@ import (
 )
 
 // solve finds the least cost of one part of the yard that it can: many starts
-// bettered a little, and the best half of them more, again and again. Tries is
-// how many moves in all; begun is starts of the caller's. It is false
-// where not even one start reaches.
+// bettered a little, then of all ways tried those that go together best, and the
+// best plan of all bettered for long. Tries is how many moves the starts get in all;
+// begun is starts of the caller's. It is false where not even one start reaches.
 func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough money) bool {
 	var all []*layout
 	for _, l := range begun {
 		all = append(all, l.clone(s.yard))
 		starts++
 	}
-	for range starts * max(1, min(8, 250/len(s.timbers))) {
+	for range starts {
 		l := &layout{}
 		if s.start(l, 6) {
 			all = append(all, l)
@@ -27,22 +27,39 @@ func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough 
 		return false
 	}
 	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
-	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
-	slices.SortStableFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
-	all = all[:min(len(all), starts)]
-	stages := 0
-	for n := len(all); n > 0; n /= 2 {
-		stages++
-	}
-	heat := m.dear
-	for n := len(all); n > 0; n /= 2 {
-		slices.SortStableFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
-		all = all[:n]
-		for _, l := range all {
-			m.improve(l, tries/stages/n, heat, enough)
+	for _, l := range all {
+		for i := range l.plans {
+			s.tried.add(i, l.plans[i].joints)
 		}
-		heat /= 2
+		m.improve(l, tries/2/len(all), m.dear, enough)
 	}
-	*best = *all[0]
+	for turn := range turns {
+		l := &layout{}
+		if s.looked > s.enough || !s.together(l, all, turn) {
+			break
+		}
+		m.improve(l, tries/bettering, m.dear/5, enough)
+		all = append(all, l)
+	}
+	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
+	*best = *slices.MinFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
+	m.improve(best, s.lasting(tries), m.dear/2, enough)
 	return true
+}
+
+// turns is how often the ways tried are put together anew, with those that bettering
+// the last plan of them found.
+const turns = 3
+
+// bettering is what part of the moves of all starts such a plan gets.
+const bettering = 20
+
+// lasting is how many moves the best plan gets: the more timbers the more, but for
+// long ones, of which each move takes longer.
+func (y *yard) lasting(tries int) int {
+	steps := 0
+	for i := range y.timbers {
+		steps += y.timbers[i].steps * y.timbers[i].copies()
+	}
+	return tries * max(12, min(60, len(y.timbers))) / 12 * 40_000 / max(40_000, steps)
 }

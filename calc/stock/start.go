@@ -29,8 +29,13 @@ func (s *search) shake(i int, noise money) {
 		clear(pull)
 	}
 	if noise > 0 {
+		chance := uint64(0)
 		for p := range pull {
-			pull[p] += s.part(noise)
+			if p%6 == 0 { // ten of its bits a step
+				chance = s.next()
+			}
+			pull[p] += noise * money(chance>>54) / 1024
+			chance <<= 10
 		}
 	}
 }
@@ -98,7 +103,7 @@ func (s *search) part2(l int64) int64 { return l / 1024 * int64(s.random(1024)) 
 func (s *search) start(to *layout, width int) bool {
 	s.empty()
 	s.stair(4 * s.dear())
-	s.rare = int64(s.random(257))
+	s.rare = int64(128 + s.random(257))
 	noise := s.dear() * money(3+s.random(28)) / 100
 	cell := 4 + s.random(14)
 	defer func() { s.lattice = lattice{} }()

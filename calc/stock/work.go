@@ -27,14 +27,10 @@ func Work(runs []lay.Run, rack []Board, before []Before, lr lay.Rules, r Rules) 
 	if len(before) > 0 {
 		a.begin = append(a.begin, byMark(before))
 	}
-	if lr.Unlike {
-		a.asMirrored(lr, r, priced)
-	}
 	parts := h.parts()
 	a.watch.told = r.Told
 	for i := range parts {
-		moves, _ := parts[i].effort(r.Tries)
-		a.watch.expect(moves)
+		a.watch.expect(parts[i].moves(r.Tries))
 	}
 	for _, part := range parts {
 		a.solve(part, r)

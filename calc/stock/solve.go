@@ -33,23 +33,32 @@ func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough 
 		}
 		m.improve(l, tries/2/len(all), m.dear, enough)
 	}
+	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
+	first := slices.MinFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
 	for turn := range turns {
 		l := &layout{}
-		if s.looked > s.enough || !s.together(l, all, turn) {
+		if first.broken == 0 && first.total <= enough+enough/nearly || s.looked > s.enough || !s.together(l, all, turn) {
 			break
 		}
 		m.improve(l, tries/bettering, m.dear/5, enough)
 		all = append(all, l)
+		if rank(l) >= rank(first) {
+			break
+		}
+		first = l
 	}
-	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
-	*best = *slices.MinFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
+	*best = *first
 	m.improve(best, s.lasting(tries), m.dear/2, enough)
 	return true
 }
 
-// turns is how often the ways tried are put together anew, with those that bettering
-// the last plan of them found.
+// turns is how often at most the ways tried are put together anew, with those that
+// bettering the last plan of them found.
 const turns = 3
+
+// nearly is what part of its least possible cost a plan may be dearer and its parts
+// are left as they are.
+const nearly = 200
 
 // bettering is what part of the moves of all starts such a plan gets.
 const bettering = 20

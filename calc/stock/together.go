@@ -5,11 +5,12 @@ import (
 	"slices"
 )
 
-// ways is how many of the ways known of a timber are chosen among, of all timbers
-// together how many.
+// ways is how many of the ways known of a timber are chosen among, and of all
+// timbers together; links is how many links of a row are gone on from.
 const (
-	ways     = 600
-	waysSums = 60_000
+	ways    = 600
+	allWays = 60_000
+	links   = 200_000
 )
 
 // together lays every row of timbers anew, of the ways tried before the cheapest
@@ -67,7 +68,7 @@ type abreast struct {
 
 func (s *search) abreast(row []int, b *supply) *abreast {
 	r := &abreast{search: s, supply: b, row: row}
-	most := max(20, min(ways, waysSums/len(s.timbers)))
+	most := max(20, min(ways, allWays/len(s.timbers)))
 	for _, i := range row {
 		var all []choice
 		for _, joints := range s.tried.of(i) {
@@ -172,7 +173,7 @@ func (r *abreast) choose(used []int32, most money) []int {
 		}
 	}
 	for k := 1; k < n; k++ {
-		levels[k] = cheapest(r.extend(levels[:k], most-rest[k+1]))
+		levels[k] = r.cheapest(r.extend(levels[:k], most-rest[k+1]))
 		r.looked += int64(len(levels[k]))
 	}
 	if len(levels[n-1]) == 0 {
@@ -189,11 +190,9 @@ func (r *abreast) choose(used []int32, most money) []int {
 	}
 }
 
-// wide is how many links of one timber are gone on from.
-const wide = 10_000
-
-// cheapest leaves the cheapest links.
-func cheapest(all []link) []link {
+// cheapest leaves the cheapest links: the fewer the longer the row.
+func (r *abreast) cheapest(all []link) []link {
+	wide := links / len(r.row)
 	if len(all) <= wide {
 		return all
 	}

@@ -43,7 +43,7 @@ func TestFewMoulds(t *testing.T) {
 	}
 	recall, precision := 0.37, 0.61 // what is reached, less two in a hundred, and one of the whole
 	if *full {
-		recall, precision = 0.397, 0.67
+		recall, precision = 0.397, 0.66
 	}
 	if got := share(m.all.found, m.all.seeded); got < recall {
 		t.Errorf("recall %.3f, floor %.3f", got, recall)

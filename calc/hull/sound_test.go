@@ -61,7 +61,7 @@ func anyHull(form int, rng *rand.Rand) *formHull {
 // Of hulls of few stations whose sections change fast a station may look misplaced.
 func TestSoundHulls(t *testing.T) {
 	const forms = 7
-	each := 6
+	each := 10
 	if *full {
 		each = 100
 	}

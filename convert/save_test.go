@@ -186,14 +186,24 @@ func TestCutTwice(t *testing.T) {
 		t.Fatal(err)
 	}
 	was := first.Work()
-	want := was.Result.Plan.Before(was.Result.Runs)
-	if len(in.job.Before) != len(want) {
-		t.Fatalf("%d pieces are read of %d", len(in.job.Before), len(want))
+	plan := was.Result.Plan
+	if len(in.job.Before) != len(plan.Pieces) {
+		t.Fatalf("%d pieces are read of %d", len(in.job.Before), len(plan.Pieces))
 	}
-	for i, b := range in.job.Before {
-		w := want[i]
-		if off := b.Joint - w.Joint; b.Mark != w.Mark || b.Of != w.Of || b.Board != w.Board || b.Stick == 0 != (w.Stick == 0) || w.Joint > 0 && max(off, -off) > measure.SixtyFourth {
-			t.Fatalf("piece %d is read as %+v and was %+v", i, b, w)
+	i := 0
+	for _, run := range was.Result.Runs {
+		for place := range run.Pieces {
+			b, w, board, joint := in.job.Before[i], plan.Pieces[i], "", measure.Length(0)
+			if w.Board >= 0 {
+				board = plan.Cuts[w.Board].Mark
+			}
+			if place < len(run.Joints) {
+				joint = run.Joints[place]
+			}
+			if off := b.Joint - joint; b.Mark != w.Mark || b.Of != w.Of || b.Board != board || (b.Stick == 0) != (board == "") || joint > 0 && max(off, -off) > measure.SixtyFourth {
+				t.Fatalf("piece %d is read as %+v and was %+v, on board %q, its joint at %v", i, b, w, board, joint)
+			}
+			i++
 		}
 	}
 	if now, then := done.Result.Plan.Summary.Total, was.Result.Plan.Summary.Total; now > then {

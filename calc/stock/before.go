@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/measure"
 )
@@ -19,37 +18,6 @@ type Before struct {
 	Joint measure.Length // the middle of the scarf at its after end, from the strake's fore end; nothing for the last piece
 	Board string         // the mark of the very board it is cut from; "" for none
 	Stick int            // of that board: pieces of one number come off one stick
-}
-
-// Before is a plan's pieces, for another to begin from; runs are those it was
-// made of.
-func (p Plan) Before(runs []lay.Run) []Before {
-	all := make([]Before, 0, len(p.Pieces))
-	for i := range runs {
-		for k := range runs[i].Pieces {
-			q := &p.Pieces[len(all)]
-			b := Before{Mark: q.Mark, Of: q.Of}
-			if k < len(runs[i].Joints) {
-				b.Joint = runs[i].Joints[k]
-			}
-			all = append(all, b)
-		}
-	}
-	stick := 0
-	for _, c := range p.Cuts {
-		for i, k := range c.Pieces {
-			if i == 0 || c.Lane[i] != c.Lane[i-1] || c.From[i] < c.From[i-1] || c.parted(i) {
-				stick++
-			}
-			all[k].Board, all[k].Stick = c.Mark, stick
-		}
-	}
-	return all
-}
-
-// parted says that a bad stretch lies between a piece and the one before it.
-func (c *Cut) parted(i int) bool {
-	return slices.ContainsFunc(c.Board.Bad, func(b hull.Reach) bool { return c.From[i-1] < b.To && b.To <= c.From[i] })
 }
 
 // wasOf is the pieces of a run in an old plan, fore to aft; nil where it has not

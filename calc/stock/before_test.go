@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"strakebook/calc/hull"
 	"strakebook/calc/lay"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
@@ -90,7 +91,7 @@ func TestEasedIsNoDearer(t *testing.T) {
 		if len(lay.Check(runs, lr)) > 0 || plan.Summary.Unserved > 0 || slices.ContainsFunc(runs, func(r lay.Run) bool { return len(r.Pieces) == 0 }) {
 			continue // not a whole plan
 		}
-		before := plan.Before(runs)
+		before := asBefore(plan, runs)
 		for _, e := range eased {
 			tried++
 			lr, r, again := lr, r, laid(lr)
@@ -111,4 +112,35 @@ func TestEasedIsNoDearer(t *testing.T) {
 	if tried < books*len(eased) {
 		t.Errorf("only %d changes of %d books tried", tried, books)
 	}
+}
+
+// asBefore is a plan's pieces, for another to begin from; runs are those it was
+// made of.
+func asBefore(p Plan, runs []lay.Run) []Before {
+	all := make([]Before, 0, len(p.Pieces))
+	for i := range runs {
+		for k := range runs[i].Pieces {
+			q := &p.Pieces[len(all)]
+			b := Before{Mark: q.Mark, Of: q.Of}
+			if k < len(runs[i].Joints) {
+				b.Joint = runs[i].Joints[k]
+			}
+			all = append(all, b)
+		}
+	}
+	stick := 0
+	for _, c := range p.Cuts {
+		for i, k := range c.Pieces {
+			if i == 0 || c.Lane[i] != c.Lane[i-1] || c.From[i] < c.From[i-1] || parted(c, i) {
+				stick++
+			}
+			all[k].Board, all[k].Stick = c.Mark, stick
+		}
+	}
+	return all
+}
+
+// parted says that a bad stretch lies between a piece and the one before it.
+func parted(c Cut, i int) bool {
+	return slices.ContainsFunc(c.Board.Bad, func(b hull.Reach) bool { return c.From[i-1] < b.To && b.To <= c.From[i] })
 }

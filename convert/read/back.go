@@ -18,6 +18,7 @@ import (
 type warned struct {
 	decision calc.Decision
 	suggests string
+	beside   string // the row and column that it was written of
 }
 
 // back takes from a sheet of ours the decisions that the builder wrote on it.
@@ -50,7 +51,7 @@ func (r *reader) back(p *page) {
 		} else {
 			d.Value = decision
 		}
-		r.decided = append(r.decided, warned{d, at("Suggests")})
+		r.decided = append(r.decided, warned{d, at("Suggests"), at("Row and column")})
 	}
 }
 
@@ -78,9 +79,13 @@ func (r *reader) decide() {
 		if p != nil {
 			d.Cell.Book = p.book.Name
 		}
-		if now, changed := "", false; p != nil && !d.Stands() && !d.Undone() {
-			if now, changed = p.changed(w); changed {
-				r.stale(w, now)
+		if p != nil && !d.Stands() && !d.Undone() {
+			if why := p.moved(w); why != "" {
+				r.stale(w, why)
+				continue
+			}
+			if now, changed := p.changed(w); changed {
+				r.stale(w, otherwise(w, now))
 				continue
 			}
 		}

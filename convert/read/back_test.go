@@ -70,24 +70,33 @@ func TestDecisionOfAnotherFigure(t *testing.T) {
 		reads string
 		cell  sheet.Cell
 		still bool
+		row   string // and column, where the Warnings sheet names them
 	}{
-		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: " 1-X-0"}, true},
-		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: "1-2-0"}, false},
-		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3' 8\""}, true},
-		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3-8-2"}, false},
-		{"86", sheet.Cell{Kind: sheet.Number, Number: 86, Text: "86.0"}, true},
-		{"86.1", sheet.Cell{Kind: sheet.Number, Number: 86.0625, Text: "86.0625"}, true},
-		{"86", sheet.Cell{Kind: sheet.Number, Number: 93.75, Text: "93.75"}, false},
-		{"", sheet.Cell{}, true},
-		{"", sheet.Cell{Kind: sheet.Number, Number: 94.5, Text: "94.5"}, false},
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: "1-x-0"}, true, "WL 2-0-0 / 0-2-0 / Station 1"},
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: "1-x-0"}, false, "WL 3-0-0 / 0-2-0 / Station 1"},
+		{"", sheet.Cell{}, true, "wl 2-0-0 / 0-2-0 / Station 1"},
+		{"", sheet.Cell{}, false, "WL 2-0-0 / 0-2-0 / Station 2"},
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: " 1-X-0"}, true, ""},
+		{"1-x-0", sheet.Cell{Kind: sheet.Text, Text: "1-2-0"}, false, ""},
+		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3' 8\""}, true, ""},
+		{"3-8-0", sheet.Cell{Kind: sheet.Text, Text: "3-8-2"}, false, ""},
+		{"86", sheet.Cell{Kind: sheet.Number, Number: 86, Text: "86.0"}, true, ""},
+		{"86.1", sheet.Cell{Kind: sheet.Number, Number: 86.0625, Text: "86.0625"}, true, ""},
+		{"86", sheet.Cell{Kind: sheet.Number, Number: 93.75, Text: "93.75"}, false, ""},
+		{"", sheet.Cell{}, false, ""}, // of which blank it was cannot be told
+		{"", sheet.Cell{Kind: sheet.Number, Number: 94.5, Text: "94.5"}, false, ""},
 	} {
 		book := decided("Offsets!C4", "", "1-3-0", "length-unread")
 		book[0].Sheets[0].Set(4, 3, c.cell)
 		book[0].Sheets[1].Set(2, 5, sheet.Cell{Kind: sheet.Text, Text: c.reads})
+		if c.row != "" {
+			book[0].Sheets[1].Set(1, 10, cellOf("text:Row and column"))
+			book[0].Sheets[1].Set(2, 10, cellOf("text:"+c.row))
+		}
 		r := read(t, book, Options{})
 		at := source.Cell{Book: book[0].Name, Sheet: "Offsets", Row: 4, Col: 3}
 		if has(r.found, "decision-taken", at) != c.still || has(r.found, "decision-idle", at) == c.still {
-			t.Errorf("decided of %q, and %q stands there: %v", c.reads, c.cell.Text, r.codes(finding.Note))
+			t.Errorf("decided of %q in %q, and %q stands there: %v", c.reads, c.row, c.cell.Text, r.codes(finding.Note))
 		}
 	}
 }

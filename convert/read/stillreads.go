@@ -32,6 +32,21 @@ func (p *page) changed(w warned) (now string, changed bool) {
 	return now, !p.inParts(d.Reads, d.Cell.Row, d.Cell.Col)
 }
 
+// moved is why a decision may not be of the cell that stands in its place now, "" where
+// it is. One blank is like another, and so are two equal figures: the row and column
+// must be those it was written of. Of a blank they must be known.
+func (p *page) moved(w warned) string {
+	d := w.decision
+	now := p.sheet.Beside(d.Cell.Row, d.Cell.Col)
+	switch {
+	case w.beside == "" && d.Reads == "" && d.Text != "":
+		return "the cell was blank, and the Warnings sheet does not say of which row and column it was"
+	case w.beside == "" || strings.EqualFold(w.beside, now):
+		return ""
+	}
+	return fmt.Sprintf("in its place stands %q now and %q when it was written", now, w.beside)
+}
+
 // inParts says that a figure of several parts, feet and inches and eighths, stands in
 // as many cells side by side.
 func (p *page) inParts(reads string, row, col int) bool {
@@ -69,12 +84,17 @@ func shownAs(text string, v float64) bool {
 	return err == nil && math.Abs(shown-v) <= 0.5*math.Pow10(-len(places))+1e-9
 }
 
-// stale tells of a decision whose cell reads something else than it did.
-func (r *reader) stale(w warned, now string) {
+// stale tells of a decision whose cell is no more what it was.
+func (r *reader) stale(w warned, why string) {
+	r.unmet(w, why)
+	r.found[len(r.found)-1].Do = "write it anew on the Warnings sheet of the book made now, if it still holds"
+}
+
+// otherwise is how a cell reads now and read before.
+func otherwise(w warned, now string) string {
 	was := fmt.Sprintf("read %q", w.decision.Reads)
 	if w.decision.Reads == "" {
 		was = "was blank"
 	}
-	r.unmet(w, fmt.Sprintf("the cell reads %q now and %s when it was written", now, was))
-	r.found[len(r.found)-1].Do = "write it anew on the Warnings sheet of the book made now, if it still holds"
+	return fmt.Sprintf("the cell reads %q now and %s when it was written", now, was)
 }

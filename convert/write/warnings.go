@@ -11,13 +11,13 @@ import (
 
 // warnings is every finding, the worst first.
 func warnings(in Input) *page {
-	p := table("Warnings", "warnings", col("No.", 5), col("How bad", 9), col("Where", 14), col("What", 38), col("Reads", 12), col("Suggests", 23), col("What to do", 34), col("Decision", 14), col("Code", 17))
+	p := table("Warnings", "warnings", col("No.", 5), col("How bad", 9), col("Where", 14), col("What", 38), col("Reads", 12), col("Suggests", 23), col("What to do", 34), col("Decision", 14), col("Code", 17), col("Row and column", 17))
 	p.csv = true
 	p.empty = "Nothing was found."
 	p.note("Where links to the marked cell. In Decision write take for the first thing suggested, keep to let it stand, undo to take back what you decided before, or a value of your own, and hand this book back.")
 	for i, f := range in.Findings {
 		where := in.linked(text(f.Cell.String()), f.Cell)
-		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), decision(f), words(f.Code))
+		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), decision(f), words(f.Code), words(in.beside(f.Cell)))
 	}
 	if n := len(p.rows); n > 0 {
 		p.drop = []sheet.DropDown{{Range: sheet.Range{Top: 2, Left: 8, Bottom: 1 + n, Right: 8}, Words: []string{"take", "keep"}}}
@@ -34,6 +34,19 @@ func decision(f finding.Finding) sheet.Cell {
 	c := words(f.Decision)
 	c.Style = sheet.Input
 	return c
+}
+
+// beside is the row and column of a cell of the builder's, in his own words: by them a
+// decision finds its place again, or is known to have lost it.
+func (in Input) beside(c source.Cell) string {
+	for _, b := range in.Books {
+		for _, s := range b.Sheets {
+			if b.Name == c.Book && s.Name == c.Sheet && c.Row > 0 {
+				return s.Beside(c.Row, c.Col)
+			}
+		}
+	}
+	return ""
 }
 
 // linked is a cell that leads to a cell of the builder's, where that is carried

@@ -180,6 +180,9 @@ func (h *hull) unused() finding.List {
 	var found finding.List
 	for _, l := range h.o.Lines {
 		switch {
+		case l.Role == DiagonalLine && l.Unread != "":
+			found = append(found, finding.Finding{Kind: LineUnused, Cell: l.Cell, Reads: l.Name,
+				Text: fmt.Sprintf("%s is not used in the sections: %q is not understood", l.Name, l.Unread)})
 		case l.Role == DiagonalLine && !(l.At.OK() && l.Down.OK()):
 			found = append(found, finding.Finding{Kind: LineUnused, Cell: l.Cell, Reads: l.Name,
 				Text: fmt.Sprintf("%s is not used in the sections: its height on the centre line or its angle is not given", l.Name)})

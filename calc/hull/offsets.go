@@ -58,6 +58,7 @@ type Line struct {
 	Role   Role
 	At     source.Reading[measure.Length] // a waterline's height above base, a buttock's distance out, the height at which a diagonal leaves the centre line
 	Down   source.Reading[measure.Angle]  // of a diagonal: how far below level it runs out
+	Unread string                         // of a diagonal: what of the words about it is not understood
 	Values []source.Reading[measure.Length]
 	Cell   source.Cell // of its label
 }

@@ -2,7 +2,6 @@ package read
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -19,100 +18,92 @@ func (r *reader) placed(l *tableLine, t *stationTable, form measure.Form) {
 		l.line.At = r.level(l, t, form)
 		return
 	}
-	l.line.At, l.line.Down = source.Reading[measure.Length]{Cell: l.line.Cell}, source.Reading[measure.Angle]{Cell: l.line.Cell}
-	own, over := strings.ToLower(measure.Fold(l.line.Name)), strings.ToLower(measure.Fold(l.over))
-	if v, text, ok := r.diagonalHeight(l, t, form, own, over); ok {
-		l.line.At = source.Reading[measure.Length]{Value: v, State: source.Given, Text: text, Cell: l.line.Cell}
+	at := func(text string) source.Reading[measure.Length] {
+		return source.Reading[measure.Length]{State: source.Given, Text: text, Cell: l.line.Cell}
 	}
-	for _, words := range []string{l.angle, own, over} {
-		if v, text, ok := slant(words, words == l.angle); ok {
-			l.line.Down = source.Reading[measure.Angle]{Value: v, State: source.Given, Text: text, Cell: l.line.Cell}
-			return
-		}
+	l.line.At, l.line.Down = source.Reading[measure.Length]{Cell: l.line.Cell}, source.Reading[measure.Angle]{Cell: l.line.Cell}
+	s := r.runs(l, t, form)
+	if l.line.Unread = s.unread; s.unread != "" {
+		return
+	}
+	if s.heightText != "" {
+		l.line.At = at(s.heightText)
+		l.line.At.Value = s.height
+	}
+	if s.angleText != "" {
+		l.line.Down = source.Reading[measure.Angle]{Value: s.down, State: source.Given, Text: s.angleText, Cell: l.line.Cell}
 	}
 }
 
-var (
-	// angleText is an angle within a label: the 45 deg of "Diagonal 4-0-0 45 deg".
-	angleText = regexp.MustCompile(`\d+(?:[.,]\d+)?(?: \d+/\d+)? ?(?:° ?\d+(?:[.,]\d+)? ?'|°|deg(?:rees|ree|s)?\b\.?)`)
-	// upright is an angle that is off the vertical, not off level.
-	upright = regexp.MustCompile(`\b(?:to|from|off|with) (?:the )?vertical\b`)
-	// heightText is a length within a label that shows what it is.
-	heightText = regexp.MustCompile(`\d+-\d+-\d+[+-]?|\d[\d./ -]* ?(?:'|ft\b\.?|feet\b)(?: ?\d[\d./ -]* ?(?:"|inches\b|inch\b|ins\b\.?|in\b\.?)?)?|\d[\d./ ]* ?(?:mm|cm|m|inches|inch|ins|in)\b\.?|\d[\d./ ]* ?"`)
-	// onCentre is a bare number that is said to be up on the centre line.
-	onCentre = regexp.MustCompile(`(\d+(?:[.,/-]\d+)*) (?:up )?(?:on|above) `)
-)
+// runs is where a diagonal runs: by columns headed so, by its label, and by the title
+// over it where these do not say.
+func (r *reader) runs(l *tableLine, t *stationTable, form measure.Form) run {
+	s := r.columned(l, t, form)
+	s.join(l.line.Name, form)
+	if s.heightText == "" || s.angleText == "" || saidOtherwise.MatchString(strings.ToLower(l.over)) {
+		s.join(l.over, form)
+	}
+	return s
+}
 
-// slant is the angle below level at which words say that a diagonal runs out; alone,
-// they are nothing but an angle.
-func slant(words string, alone bool) (v measure.Angle, text string, ok bool) {
-	text = angleText.FindString(words)
-	if alone {
-		text = words
+// join adds what more words say. Words without a figure are a name, unless they place
+// diagonals otherwise.
+func (s *run) join(words string, form measure.Form) {
+	o := runOf(words, form)
+	if !strings.ContainsAny(words, "0123456789") {
+		o = run{}
+		if saidOtherwise.MatchString(strings.ToLower(words)) {
+			o.unread = words
+		}
 	}
-	if text == "" {
-		return 0, "", false
-	}
-	v, err := measure.ParseAngle(strings.TrimRight(text, ". "))
-	_, after, _ := strings.Cut(words, text)
-	after = strings.TrimSpace(after)
 	switch {
-	case err != nil, strings.HasPrefix(after, "up"), strings.HasPrefix(after, "above"):
-		return 0, "", false
-	case upright.MatchString(after):
-		v = 90 - v
+	case s.unread != "":
+	case o.unread != "":
+		s.unread = o.unread
+	case s.heightText != "" && o.heightText != "" && s.height != o.height:
+		s.unread = s.heightText + ", " + o.heightText
+	case s.angleText != "" && o.angleText != "" && s.down != o.down:
+		s.unread = s.angleText + ", " + o.angleText
 	}
-	return v, text, v > 0 && v < 90
+	if s.heightText == "" {
+		s.height, s.heightText = o.height, o.heightText
+	}
+	if s.angleText == "" {
+		s.down, s.angleText = o.down, o.angleText
+	}
+}
+
+// columned is where a diagonal runs by the columns of its own for it.
+func (r *reader) columned(l *tableLine, t *stationTable, form measure.Form) run {
+	var s run
+	heads := [2]string{strings.ToLower(l.heightHead), strings.ToLower(l.angleHead)}
+	if l.height != "" {
+		v, err := labelLength(strings.ToLower(measure.Fold(l.height)), form)
+		ok := err == nil && (measure.MarkedUnit(l.height) != measure.NoUnit || threeDashed.MatchString(measure.Fold(l.height)))
+		if !ok {
+			v, ok = r.headed(l.height, t, form)
+		}
+		if s.height, s.heightText = v, l.height; !ok {
+			s.unread = l.height
+		} else if otherwiseHeight.MatchString(heads[0]) {
+			s.unread = l.heightHead
+		}
+	}
+	if l.angle != "" {
+		v, err := measure.ParseAngle(l.angle)
+		if s.down, s.angleText = v, l.angle; err != nil || v <= 0 || v >= 90 {
+			s.unread = l.angle
+		} else if otherwiseAngle.MatchString(heads[1]) {
+			s.unread = l.angleHead
+		}
+	}
+	return s
 }
 
 // isAngle says that a label's cell holds nothing but an angle.
 func isAngle(c sheet.Cell, word string) bool {
 	_, err := measure.ParseAngle(word)
 	return c.Kind == sheet.Number || c.Kind == sheet.Text && err == nil
-}
-
-// diagonalHeight is where on the centre line a diagonal begins: in a column headed so,
-// in its label, or in the title over it.
-func (r *reader) diagonalHeight(l *tableLine, t *stationTable, form measure.Form, words ...string) (measure.Length, string, bool) {
-	if l.height != "" {
-		if v, text, ok := lengthIn(strings.ToLower(measure.Fold(l.height))); ok {
-			return v, text, true
-		}
-		if v, ok := r.headed(l.height, t, form); ok {
-			return v, l.height, true
-		}
-	}
-	for _, w := range words {
-		w = angleText.ReplaceAllString(w, " ")
-		if v, text, ok := lengthIn(w); ok {
-			return v, text, true
-		}
-		if bare := onCentre.FindStringSubmatch(w); bare != nil && form.Unit != measure.NoUnit {
-			form.Notation = measure.Decimal
-			if v, err := form.Length(bare[1]); err == nil {
-				return v, bare[1], true
-			}
-		}
-	}
-	return 0, "", false
-}
-
-// lengthIn is the first length within words that shows what it is.
-func lengthIn(words string) (v measure.Length, text string, ok bool) {
-	for _, text := range heightText.FindAllString(words, -1) {
-		text = strings.TrimSpace(text)
-		if measure.MarkedUnit(text) != measure.NoUnit {
-			if v, err := measure.ParseLength(text, measure.NoUnit); err == nil {
-				return v, text, true
-			}
-		}
-		if n := measure.Notations(text); len(n) > 0 && n[0] == measure.FeetInchesEighths {
-			if v, err := (measure.Form{Notation: n[0]}).Length(text); err == nil {
-				return v, text, true
-			}
-		}
-	}
-	return 0, "", false
 }
 
 // diagonalsSaid says how the words about diagonals are read, by the first of them.

@@ -21,15 +21,35 @@ func TestDiagonalsSaid(t *testing.T) {
 		{"in mm", "Diagonal 1, 1200 on CL, 40 deg.", 1200 * measure.Millimetre, 40},
 		{"in inches", "Diagonal 1 at 45 deg", 0, 45},
 		{"in inches", "Diagonal 1, 4-0-0", four, 0},
-		{"in inches", "Diagonal 1, 4-0-0 on CL, 45 deg up", four, 0},
+		{"in inches", "Diagonal 1 4-0-0 30 deg 30 min", four, 30.5},
+		{"in inches", "Diagonal A, 3'-6\", 45 deg", 3*measure.Foot + 6*measure.Inch, 45},
+		{"in inches", "Diagonal A 4 ft 10 deg below level", four, 10},
+		{"in inches", "Bilge diagonal: 37 1/2° down; 4'", four, 37.5},
+		{"in mm", "Diagonal 2 1200 mm 45 deg", 1200 * measure.Millimetre, 45},
+		{"in mm", "Diagonal A, 1,041 mm, 30 deg", 1041 * measure.Millimetre, 30}, // as a cell would be read
+		// What is not understood whole is not used.
+		{"in mm", "Diagonal 1 041 mm, 30 deg", 0, 0},
+		{"in inches", "Diagonal 1, 4-0-0 on CL, 45 deg up", 0, 0},
+		{"in inches", "Diagonal A, 12 in above LWL, 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0 below sheer, 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0 from CL, 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0, 75 deg off C.L.", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0, 75 deg to centreline", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0, 75 deg from CL", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0, 30 deg 20", 0, 0},
+		{"in inches", "Diagonal A, 3' 13\", 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 3' 6\" 1/2, 30 deg", 0, 0},
+		{"in inches", "Diagonal 3 1/2 in, 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 3-0-0, 4-0-0, 30 deg", 0, 0},
+		{"in inches", "Diagonal A, 45 deg 4' 2\"", 0, 0},
 	} {
 		r := read(t, bookOf(sheetOf("Offsets", "Table of offsets "+c.title+"\nStation|0|1|2|3\nHB deck|4|14.5|21|22.25\n"+c.label+"|5|15|22|23")), Options{})
 		c.is(t, r.job.Offsets, c.label)
 	}
 	for _, rows := range []string{
 		"Offsets in inches\nStation|0|1|2|3\nHB deck|4|14.5|21|22.25\nDiagonals: 4-0-0 up on the centreline, 45 degrees||||\nDiagonal A|5|15|22|23",
-		"Offsets in inches\nLine|Height on centreline|Angle|0|1|2|3\nHB deck|||4|14.5|21|22.25\nDiagonal A|48|45|5|15|22|23",
-		"Offsets in inches\nLine|Height on centreline|Angle|0|1|2|3\nHB deck|||4|14.5|21|22.25\nDiagonal A|4-0-0|45°|5|15|22|23",
+		"Offsets in inches\nLine|Height on centreline|Angle below level|0|1|2|3\nHB deck|||4|14.5|21|22.25\nDiagonal A|48|45|5|15|22|23",
+		"Offsets in inches\nLine|Height on centreline|Angle|0|1|2|3\nHB deck|||4|14.5|21|22.25\nUpper diagonal|4-0-0|45°|5|15|22|23",
 	} {
 		r := read(t, bookOf(sheetOf("Offsets", rows)), Options{})
 		diagonalCase{at: four, down: 45}.is(t, r.job.Offsets, rows)

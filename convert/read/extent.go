@@ -227,7 +227,7 @@ func (r *reader) block(label string) string {
 	t := tokens(label)
 	hits := r.words.in(label)
 	if len(hits) > 0 && hits[0].meaning == "diagonal" && hits[0].from == 0 {
-		if _, _, ok := slant(strings.ToLower(measure.Fold(label)), false); ok {
+		if anyAngle.MatchString(strings.ToLower(measure.Fold(label))) {
 			return hits[0].meaning // and where those below it run
 		}
 	}

@@ -15,14 +15,15 @@ import (
 
 // tableLine is a line of the offsets on its way from the sheet.
 type tableLine struct {
-	line   hull.Line
-	row    int
-	part   int
-	said   measure.Form // its own unit
-	height string       // its height, in a column headed so; "" for none
-	angle  string       // a diagonal's angle, likewise
-	over   string       // the title over it
-	open   bool         // nothing says whether these are heights or half-breadths
+	line                  hull.Line
+	row                   int
+	part                  int
+	said                  measure.Form // its own unit
+	height                string       // its height, in a column headed so; "" for none
+	angle                 string       // a diagonal's angle, likewise
+	over                  string       // the title over it
+	heightHead, angleHead string       // the headings of those columns
+	open                  bool         // nothing says whether these are heights or half-breadths
 }
 
 // linesOf is the lines of a table of offsets, as their labels and titles name
@@ -85,12 +86,12 @@ func (r *reader) labelled(t *stationTable, row int, carried map[int]string, befo
 		}
 		head := text(t.title(t.head, col))
 		if r.words.has(head, "bevels") && isAngle(c, word) {
-			l.angle = strings.ToLower(measure.Fold(word))
+			l.angle, l.angleHead = strings.ToLower(measure.Fold(word)), head
 			continue
 		}
 		if c.Kind == sheet.Number || len(measure.Notations(word)) > 0 {
 			if r.words.has(head, "heights") {
-				l.height = word
+				l.height, l.heightHead = word, head
 				continue
 			}
 			if m := r.lineMeaning(head); m == "waterline" || m == "buttock" {

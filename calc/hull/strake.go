@@ -83,11 +83,20 @@ func (s Strake) span() (prefix string, first, last int) {
 	return prefix, a, b
 }
 
+// Span is how many strakes the row's name says it stands for: 15 of "1-15"; nought
+// where it does not say.
+func (s Strake) Span() int {
+	if _, a, b := s.span(); a > 0 && b > a && b-a < mostAlike {
+		return b - a + 1
+	}
+	return 0
+}
+
 // Spanned is the row with the count that its name says, where it gives none: 15 of
 // "1-15".
 func (s Strake) Spanned() Strake {
-	if _, a, b := s.span(); s.Count.State == source.Blank && a > 0 && b > a && b-a < mostAlike {
-		s.Count = source.Reading[int]{Value: b - a + 1, State: source.Given, Cell: s.Cell}
+	if n := s.Span(); s.Count.State == source.Blank && n > 0 {
+		s.Count = source.Reading[int]{Value: n, State: source.Given, Cell: s.Cell}
 	}
 	return s
 }

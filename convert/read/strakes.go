@@ -3,7 +3,6 @@ package read
 import (
 	"fmt"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -62,30 +61,6 @@ func (r *reader) strakes(t *records) {
 	r.spanned(r.job.Strakes[first:])
 	r.tableRead()
 	r.tables = append(r.tables, table)
-}
-
-// spanned counts the strakes of rows that give no count and are named from one to
-// another, "1-34", unless one of those has a row of its own.
-func (r *reader) spanned(list []hull.Strake) {
-	type strake struct {
-		skin hull.Skin
-		name string
-	}
-	listed := map[strake]bool{}
-	for _, s := range list {
-		listed[strake{s.Skin, strings.ToLower(s.Name)}] = true
-	}
-	for i, s := range list {
-		many := s.Spanned()
-		names := many.Names()
-		own := slices.ContainsFunc(names, func(n string) bool { return listed[strake{s.Skin, strings.ToLower(n)}] })
-		if len(names) < 2 || own || s.Count.OK() {
-			continue
-		}
-		list[i] = many
-		r.add(finding.Finding{Kind: ConventionRead, Cell: s.Cell, Reads: s.Name,
-			Text: fmt.Sprintf("%q is read as the %d %ss from %s to %s: no count is given", s.Name, len(names), s.Skin, names[0], names[len(names)-1])})
-	}
 }
 
 // unnamed reports a row of a list that does not say what it is a row of.

@@ -34,10 +34,11 @@ func decide(ts *testscript.TestScript, _ bool, args []string) {
 }
 
 // write is what a builder does to a cell of a book: the one named, or the value in the
-// box of a setting.
+// box of a setting or its unit.
 //
 //	write BOOK Sheet!C7 words
 //	write BOOK 'rip kerf' 1/4
+//	write BOOK 'unit of rip kerf' mm
 func write(ts *testscript.TestScript, _ bool, args []string) {
 	if len(args) != 3 {
 		ts.Fatalf("usage: write book cell words")
@@ -47,10 +48,15 @@ func write(ts *testscript.TestScript, _ bool, args []string) {
 	ts.Check(err)
 	sheet, ref, of := strings.Cut(args[1], "!")
 	if !of {
+		name, unit := strings.CutPrefix(args[1], "unit of ")
+		col := "B"
+		if unit {
+			col = "C"
+		}
 		rows, err := book.GetRows("Settings")
 		ts.Check(err)
-		i := slices.IndexFunc(rows, func(row []string) bool { return len(row) > 0 && row[0] == args[1] })
-		sheet, ref = "Settings", fmt.Sprintf("B%d", i+1)
+		i := slices.IndexFunc(rows, func(row []string) bool { return len(row) > 0 && row[0] == name })
+		sheet, ref = "Settings", fmt.Sprint(col, i+1)
 	}
 	var value any = args[2]
 	if number, err := strconv.ParseFloat(args[2], 64); err == nil {

@@ -55,6 +55,7 @@ func (r *reader) boxes(p *page) {
 		if name == "units" {
 			r.madeIn = b.made
 		}
+		r.boxUnits = append(r.boxUnits, b)
 		if b.changed() || b.held {
 			r.boxed = append(r.boxed, b)
 		}
@@ -95,6 +96,7 @@ func sameFigure(a, b string) bool {
 // own tables, from which it was last written. Where those were changed too both
 // are told; where they alone were since, they hold.
 func (r *reader) followBoxes() {
+	r.leftUnits()
 	var prices []box
 	base := r.withoutBoxes()
 	first := map[string]box{}
@@ -226,6 +228,8 @@ func (r *reader) followPrices() {
 		was := plainNumber(price.Value)
 		now, err := strconv.ParseFloat(b.value, 64)
 		switch {
+		case b.changed() && !strings.EqualFold(b.unit, b.pricedBy()):
+			r.boxLeft(b, fmt.Sprintf("its unit was changed from %q to %q as well, and what a price is of stands on your rack", b.pricedBy(), b.unit))
 		case err != nil || now < 0:
 			r.boxLeft(b, "a price is a number")
 		case !b.changed() && !sameFigure(was, b.before):

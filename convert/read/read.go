@@ -35,6 +35,7 @@ type reader struct {
 	stated   map[string]stated // settings by name
 	decided  []warned
 	boxed    []box                                     // values changed on a Settings sheet of ours
+	boxUnits []box                                     // every line of that sheet, for its unit
 	madeIn   string                                    // the units that sheet was made in
 	boxTold  []finding.Finding                         // what is told of those of the settings
 	at       map[string]source.Reading[measure.Length] // positions of stations by name

@@ -21,7 +21,7 @@ type answer struct {
 	bound money
 	whole money // bound with the joints' cost
 	plan  Plan
-	begin []map[string]Before // plans to begin from, by the marks of their pieces
+	begin map[string]Before // the plan to begin from, by the marks of its pieces; nil for none
 	watch watch
 }
 
@@ -57,10 +57,8 @@ func (a *answer) solve(p part, r Rules) {
 	s.enough = int64(r.Tries) * looks * int64(max(8, len(p.timbers))) / 8
 	var best layout
 	var begun []*layout
-	for _, by := range a.begin {
-		if l := (&layout{}); a.old(s, l, by) {
-			begun = append(begun, l)
-		}
+	if l := (&layout{}); a.begin != nil && a.old(s, l, a.begin) {
+		begun = append(begun, l)
 	}
 	if floor, ok := s.list(&best); ok {
 		a.bound += max(0, floor-bound)
@@ -70,7 +68,7 @@ func (a *answer) solve(p part, r Rules) {
 		if better := (layout{}); len(p.classes[p.timbers[0].class].opens) > 1 && best.total > floor+floor/1000 && s.best(&better, []*layout{&best}, moves, starts, floor+floor/1000) && better.total < best.total {
 			best = better
 		}
-		for _, l := range slices.Backward(begun) { // that of the book last
+		for _, l := range begun {
 			if p.keeps(l, &best) {
 				best = *l
 			}
@@ -83,7 +81,7 @@ func (a *answer) solve(p part, r Rules) {
 		a.alone(p)
 		return
 	}
-	for _, l := range slices.Backward(begun) { // that of the book last
+	for _, l := range begun {
 		if p.keeps(l, &best) {
 			best = *l // the search weighs rules against cost, and joints a hair beyond theirs
 		}

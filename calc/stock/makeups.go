@@ -15,7 +15,9 @@ func (y *yard) makeups() *makeups {
 	n := len(y.timbers)
 	m := &makeups{like: make([]int, n), tried: make([][][]int32, n), known: make([]map[string]bool, n)}
 	for i := range y.timbers {
-		m.like[i] = slices.IndexFunc(y.timbers[:i+1], func(o timber) bool { return o.shaped(&y.timbers[i]) })
+		for !y.timbers[m.like[i]].shaped(&y.timbers[i]) {
+			m.like[i]++
+		}
 		m.known[i] = map[string]bool{}
 	}
 	return m

@@ -16,9 +16,9 @@ type search struct {
 	plans  []laying
 	laid   []bool
 	watch  *watch
-	tried  *makeups
-	joints int // of all timbers laid, both sides
-	broken int // rules, by weight
+	tried  *makeups // nil where no plan is looked for: bounds need none
+	joints int      // of all timbers laid, both sides
+	broken int      // rules, by weight
 
 	looked int64 // at steps of the grid, in all
 	enough int64 // when to look no further for a better plan
@@ -42,7 +42,7 @@ type search struct {
 }
 
 func newSearch(y *yard) *search {
-	s := &search{yard: y, lumber: newLumber(y), plans: make([]laying, len(y.timbers)), laid: make([]bool, len(y.timbers)), tried: y.makeups(), rnd: 1}
+	s := &search{yard: y, lumber: newLumber(y), plans: make([]laying, len(y.timbers)), laid: make([]bool, len(y.timbers)), rnd: 1}
 	most := 0
 	for i := range y.timbers {
 		most = max(most, y.timbers[i].steps)

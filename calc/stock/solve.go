@@ -26,6 +26,9 @@ func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough 
 	if len(all) == 0 {
 		return false
 	}
+	if s.tried == nil {
+		s.tried = s.yard.makeups()
+	}
 	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
 	for _, l := range all {
 		for i := range l.plans {
@@ -34,10 +37,11 @@ func (s *search) solve(best *layout, begun []*layout, tries, starts int, enough 
 		m.improve(l, tries/2/len(all), m.dear, enough)
 	}
 	rank := func(l *layout) money { return l.total + 4*m.dear*money(l.broken)/weight }
+	b := s.yard.supply()
 	first := slices.MinFunc(all, func(a, b *layout) int { return cmp.Compare(rank(a), rank(b)) })
 	for turn := range turns {
 		l := &layout{}
-		if first.broken == 0 && first.total <= enough+enough/nearly || s.looked > s.enough || !s.together(l, all, turn) {
+		if first.broken == 0 && first.total <= enough+enough/nearly || s.looked > s.enough || !s.together(l, all, b, turn) {
 			break
 		}
 		m.improve(l, tries/bettering, m.dear/5, enough)

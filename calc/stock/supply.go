@@ -93,41 +93,22 @@ func (b *supply) choice(i int, joints []int32) (choice, bool) {
 	return ch, true
 }
 
-// price is what a choice comes to where so much of each shelf is used; it adds what
-// the choice takes to then, where that is not nil.
+// price is what a choice comes to where so much of each shelf is used; what is used
+// with it goes into then.
 func (b *supply) price(ch *choice, used, then []int32) money {
 	cost := ch.least
-	var took [24]struct {
-		shelf int
-		takes int32
-	}
-	n := 0
+	copy(then, used)
 	for _, all := range ch.pieces {
 		for k := range all {
 			sh := &all[k]
 			if sh.shelf >= 0 {
-				sum := used[sh.shelf] + sh.takes
-				for m := range n {
-					if took[m].shelf == sh.shelf {
-						sum += took[m].takes
-					}
-				}
-				if sum > b.left[sh.shelf] && k < len(all)-1 {
+				if then[sh.shelf]+sh.takes > b.left[sh.shelf] && k < len(all)-1 {
 					continue
 				}
-				if n < len(took) {
-					took[n].shelf, took[n].takes = sh.shelf, sh.takes
-					n++
-				}
+				then[sh.shelf] += sh.takes
 			}
 			cost += sh.price - all[0].price
 			break
-		}
-	}
-	if then != nil {
-		copy(then, used)
-		for m := range n {
-			then[took[m].shelf] += took[m].takes
 		}
 	}
 	return cost

@@ -17,9 +17,8 @@ const (
 // that go together, and finds boards for all pieces, the longest first. It is false
 // where none go together without breaking a rule for less than the dearest of the
 // layouts known.
-func (s *search) together(to *layout, known []*layout, turn int) bool {
-	b := s.yard.supply()
-	used := make([]int32, len(b.left))
+func (s *search) together(to *layout, known []*layout, b *supply, turn int) bool {
+	used, then := make([]int32, len(b.left)), make([]int32, len(b.left))
 	rows := s.yard.rows()
 	s.empty()
 	for k := range rows {
@@ -44,9 +43,8 @@ func (s *search) together(to *layout, known []*layout, turn int) bool {
 		for k, i := range row {
 			ch := &r.choices[k][picked[k]]
 			s.plans[i].joints = append(s.plans[i].joints[:0], ch.joints...)
-			then := make([]int32, len(used))
 			b.price(ch, used, then)
-			used = then
+			used, then = then, used
 		}
 	}
 	s.rare = 256
@@ -64,10 +62,11 @@ type abreast struct {
 	row     []int
 	choices [][]choice
 	used    [2][]int32 // boards used by the links of a timber and of the one before, by turns
+	then    []int32    // what a choice would make of them, when only its price is asked
 }
 
 func (s *search) abreast(row []int, b *supply) *abreast {
-	r := &abreast{search: s, supply: b, row: row}
+	r := &abreast{search: s, supply: b, row: row, then: make([]int32, len(b.left))}
 	most := max(20, min(ways, allWays/len(s.timbers)))
 	for _, i := range row {
 		var all []choice
@@ -168,7 +167,7 @@ func (r *abreast) choose(used []int32, most money) []int {
 	levels := make([][]link, n)
 	r.used[0] = r.used[0][:0]
 	for c := range r.choices[0] {
-		if cost := r.price(&r.choices[0][c], used, nil); cost <= most-rest[1] {
+		if cost := r.price(&r.choices[0][c], used, r.then); cost <= most-rest[1] {
 			levels[0] = append(levels[0], link{cost, -1, int32(c), -1, r.note(0, c, used)})
 		}
 	}
@@ -248,7 +247,7 @@ func (r *abreast) extend(levels [][]link, most money) (all []link) {
 					continue
 				}
 				tried++
-				if cost := b.cost + r.price(ch, r.usedBy(k-1, b), nil); cost < best {
+				if cost := b.cost + r.price(ch, r.usedBy(k-1, b), r.then); cost < best {
 					best, back = cost, x
 				}
 			}

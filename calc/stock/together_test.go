@@ -15,7 +15,7 @@ func TestChooseIsCheapest(t *testing.T) {
 	j := in.job(1)
 	p := build(append([]lay.Run{}, j.runs...), j.rack, j.lr, j.r, true).parts()[0]
 	s := newSearch(&p.yard)
-	s.enough = math.MaxInt64
+	s.enough, s.tried = math.MaxInt64, p.makeups()
 	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
 	for range 4 {
 		var l layout

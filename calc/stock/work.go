@@ -25,7 +25,7 @@ func Work(runs []lay.Run, rack []Board, before []Before, lr lay.Rules, r Rules) 
 	found = append(found, noStock(out, h, rack, r)...)
 	a := newAnswer(h, out, rack)
 	if len(before) > 0 {
-		a.begin = append(a.begin, byMark(before))
+		a.begin = byMark(before)
 	}
 	parts := h.parts()
 	a.watch.told = r.Told

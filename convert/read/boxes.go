@@ -11,7 +11,6 @@ import (
 	"strakebook/calc"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
-	"strakebook/calc/setting"
 	"strakebook/calc/source"
 	"strakebook/convert/sheet"
 )
@@ -105,7 +104,7 @@ func (r *reader) followBoxes() {
 			prices = append(prices, b)
 			continue
 		}
-		s := settingNamed(&r.rules, b.name)
+		s := settingNamed(r.rules.Settings(), b.name)
 		if s == nil {
 			r.boxLeft(b, "it is no setting but what one table was read by: change the words over that table, or set that for all of them")
 			continue
@@ -122,7 +121,7 @@ func (r *reader) followBoxes() {
 			continue
 		}
 		first[s.Name] = b
-		was, tables := settingNamed(&base, s.Name).Written(), r.stated[s.Name]
+		was, tables := settingNamed(base.Settings(), s.Name).Written(), r.stated[s.Name]
 		if b.changed() {
 			if err := s.SetIn(b.value, b.unit); err != nil {
 				r.badSetting(err, b.name, b.value, b.valueAt, b.nameAt)
@@ -178,16 +177,6 @@ func (r *reader) boxOld(b box, was string, from source.Cell) {
 		Text: fmt.Sprintf("%q is %s in its box, set in place of %s, and %s at %s now: that was followed", b.name, b.value, b.before, was, from)})
 }
 
-// settingNamed is the setting of a name; nil where none has it.
-func settingNamed(rules *calc.Rules, name string) *setting.Setting {
-	all := rules.Settings()
-	i := slices.IndexFunc(all, func(s setting.Setting) bool { return settingName(s.Name) == settingName(name) })
-	if i < 0 {
-		return nil
-	}
-	return &all[i]
-}
-
 // boxLeft tells that what was written in a box was not followed.
 func (r *reader) boxLeft(b box, why string) {
 	r.add(finding.Finding{Kind: BoxLeft, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q was changed from %q to %q, and not followed: %s", b.name, b.made, b.value, why)})
@@ -208,7 +197,7 @@ func (r *reader) sameAs(b box, was, stood string) bool {
 		return sameFigure(was, stood)
 	}
 	rules := r.rules
-	s := settingNamed(&rules, b.name)
+	s := settingNamed(rules.Settings(), b.name)
 	return s.SetIn(stood, b.unit) == nil && sameFigure(s.Written(), was)
 }
 

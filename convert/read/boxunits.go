@@ -10,13 +10,13 @@ import (
 )
 
 // leftUnits tells of the units that alone were changed on a Settings sheet of ours,
-// and are not followed: whether the figure beside
-// one is meant in it is not known. Where the figure was changed too it is read in them.
+// and are not followed: whether the figure beside one is meant in it is not known.
+// Where the figure was changed too it is read in them.
 func (r *reader) leftUnits() {
 	rules := r.rules
 	for _, b := range r.boxUnits {
 		made, do := "", "write the value anew in that unit, or the unit as it was"
-		switch s := settingNamed(&rules, b.name); {
+		switch s := settingNamed(rules.Settings(), b.name); {
 		case b.changed():
 			continue
 		case strings.HasPrefix(b.name, pricePrefix):

@@ -140,11 +140,8 @@ func (r *reader) apply() {
 // applyOne sets one rule from a book. A bare number that is to be a length needs
 // a unit: beside it, in it, or that of bare numbers; fractions are of inches.
 func (r *reader) applyOne(g givenSetting) error {
-	unit, name := g.unit, settingName(g.name)
-	for _, s := range r.rules.Settings() {
-		if settingName(s.Name) != name || s.Value.Unit() != "in" || strings.TrimSpace(unit) != "" {
-			continue
-		}
+	unit := g.unit
+	if s := settingNamed(r.rules.Settings(), g.name); s != nil && s.Value.Unit() == "in" && strings.TrimSpace(unit) == "" {
 		n := measure.Notations(g.value)
 		bare := len(n) > 0 && (n[0] == measure.Decimal || n[0] == measure.InchesFractions && !strings.Contains(g.value, "/"))
 		if v, err := measure.ParseNumber(g.value); bare && err == nil && v != 0 && measure.MarkedUnit(g.value) == measure.NoUnit {
@@ -191,18 +188,27 @@ func (u unknown) Error() string {
 // it. Its errors say what was expected, and the nearest name where none is the
 // one given.
 func Apply(all []setting.Setting, name, value, unit string) error {
+	if s := settingNamed(all, name); s != nil {
+		return s.SetIn(value, unit)
+	}
 	want := settingName(name)
 	nearest, least := "", max(2, len(want)/3+1)
 	for _, s := range all {
-		has := settingName(s.Name)
-		if has == want {
-			return s.SetIn(value, unit)
-		}
-		if d := distance(want, has); d < least {
+		if d := distance(want, settingName(s.Name)); d < least {
 			nearest, least = s.Name, d
 		}
 	}
 	return unknown{nearest}
+}
+
+// settingNamed is the setting of a name, however it is written; nil where none has it.
+func settingNamed(all []setting.Setting, name string) *setting.Setting {
+	want := settingName(name)
+	i := slices.IndexFunc(all, func(s setting.Setting) bool { return settingName(s.Name) == want })
+	if i < 0 {
+		return nil
+	}
+	return &all[i]
 }
 
 func settingName(name string) string {

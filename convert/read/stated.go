@@ -41,15 +41,14 @@ func (s stated) cells() []source.Cell {
 // state keeps who states a setting; to say that it is not stated, or not known, is
 // to state nothing.
 func (r *reader) state(name string, who stated) {
-	for _, s := range r.rules.Settings() {
-		if settingName(s.Name) != settingName(name) {
-			continue
-		}
-		if v := s.Value.String(); v == "not stated" || v == "not known" {
-			who = stated{}
-		}
-		r.stated[s.Name] = who
+	s := settingNamed(r.rules.Settings(), name)
+	if s == nil {
+		return
 	}
+	if v := s.Value.String(); v == "not stated" || v == "not known" {
+		who = stated{}
+	}
+	r.stated[s.Name] = who
 }
 
 // spoken is what the words about a table say of a convention, and those words; two

@@ -10,21 +10,28 @@ import (
 	"strakebook/calc/source"
 )
 
-// barrel is a table of a round of radius 36 about an axis at the height 36, from
-// the keel up past its greatest breadth to a deck at the height 60, where it has
-// fallen in again: five stations, waterlines every 8 in, and a diagonal from the
-// axis down at 45 degrees.
-func barrel() Offsets {
-	o := Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+// prism makes a table of five stations 24 in apart for a hull that is alike from end to
+// end, and gives what adds a line to it by its one figure, in inches.
+func prism(o *Offsets) func(l Line, v float64) {
+	*o = Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
 	for k := range 5 {
 		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Inches(24 * float64(k)))})
 	}
-	add := func(l Line, v float64) {
+	return func(l Line, v float64) {
 		for range 5 {
 			l.Values = append(l.Values, source.Is(measure.Inches(v)))
 		}
 		o.Lines = append(o.Lines, l)
 	}
+}
+
+// barrel is a table of a round of radius 36 about an axis at the height 36, from
+// the keel up past its greatest breadth to a deck at the height 60, where it has
+// fallen in again: five stations, waterlines every 8 in, and a diagonal from the
+// axis down at 45 degrees.
+func barrel() Offsets {
+	var o Offsets
+	add := prism(&o)
 	half := func(z float64) float64 { return math.Sqrt(36*36 - (z-36)*(z-36)) }
 	add(Line{Name: "keel", View: Height, Role: Keel}, 0)
 	add(Line{Name: "deck", View: Height, Role: Deck}, 60)

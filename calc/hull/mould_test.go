@@ -225,16 +225,8 @@ func TestUpsideDown(t *testing.T) {
 // which meets its fellow at z = 1.236 in. No figure of the moulds lies past the
 // middle, the rabbet's are of where they meet, and the waterline below has none.
 func TestMouldsMeetAtTheMiddle(t *testing.T) {
-	o := Offsets{Resolution: measure.Nanometre, Surface: OutsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
-	for k := range 5 {
-		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Inches(24 * float64(k)))})
-	}
-	add := func(l Line, v float64) {
-		for range 5 {
-			l.Values = append(l.Values, source.Is(measure.Inches(v)))
-		}
-		o.Lines = append(o.Lines, l)
-	}
+	var o Offsets
+	add := prism(&o)
 	add(Line{Name: "rabbet", View: Height, Role: Rabbet}, 0)
 	add(Line{Name: "rabbet", Role: Rabbet}, 0.5)
 	add(Line{Name: "deck", View: Height, Role: Deck}, 24)

@@ -110,7 +110,7 @@ func (r *reader) followBoxes() {
 			continue
 		}
 		if b.value == "" {
-			r.boxLeft(b, "its box stands empty")
+			r.boxEmptied(b, settingNamed(base.Settings(), s.Name).Written(), r.stated[s.Name].at)
 			continue
 		}
 		if f, again := first[s.Name]; again {
@@ -182,6 +182,17 @@ func (r *reader) boxLeft(b box, why string) {
 	r.add(finding.Finding{Kind: BoxLeft, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q was changed from %q to %q, and not followed: %s", b.name, b.made, b.value, why)})
 }
 
+// boxEmptied tells what holds in place of what stood in a box that was emptied: what
+// the builder's own tables say, else the default.
+func (r *reader) boxEmptied(b box, holds string, at source.Cell) {
+	by := "the default"
+	if at != (source.Cell{}) {
+		by = "as at " + at.String()
+	}
+	r.add(finding.Finding{Kind: BoxLeft, Cell: b.valueAt, Reads: b.made, Suggests: holds, Do: "write in its box the value that is meant",
+		Text: fmt.Sprintf("%q, %q when the book was made, has its box emptied: %s holds, %s", b.name, b.made, cmp.Or(holds, "none"), by)})
+}
+
 // stood is what the builder's tables said when the book was made.
 func (b box) stood() string {
 	if b.held {
@@ -217,6 +228,8 @@ func (r *reader) followPrices() {
 		was := plainNumber(price.Value)
 		now, err := strconv.ParseFloat(b.value, 64)
 		switch {
+		case b.value == "":
+			r.boxEmptied(b, was, price.Cell)
 		case b.changed() && !strings.EqualFold(b.unit, b.pricedBy()):
 			r.boxLeft(b, fmt.Sprintf("its unit was changed from %q to %q as well, and what a price is of stands on your rack", b.pricedBy(), b.unit))
 		case err != nil || now < 0:
@@ -277,8 +290,8 @@ var (
 		Remedy: "write the one that is meant in both places",
 	}
 	BoxLeft = &finding.Kind{
-		Code: "box-left", Severity: finding.Warning, Title: "value changed in the new book and not followed",
-		Why:    "What was worked out is as if it had not been changed.",
+		Code: "box-left", Severity: finding.Warning, Title: "change in the new book not followed",
+		Why:    "What was worked out is as your own tables and the defaults have it, not as its box has.",
 		Remedy: "write in its place what is meant, or in your own table that it belongs to",
 	}
 )

@@ -185,6 +185,9 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 	if !said {
 		view, said = r.captionView(t)
 	}
+	if (role == hull.Keel || role == hull.Rabbet) && ofSidings(label) {
+		view, said = hull.HalfBreadth, true
+	}
 	l.line.View = view
 	switch {
 	case role == hull.DiagonalLine:

@@ -55,6 +55,7 @@ func (r *reader) offsets(t *stationTable) {
 		o.Lines = append(o.Lines, l.line)
 	}
 	r.viewsAsked(lines)
+	r.sidingsIn(lines, t)
 	o.Resolution = resolution(o.Form, t.decimals(lines, cols), given(o.Lines))
 	r.textNumbers(t, cols, o.Form)
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)

@@ -45,6 +45,7 @@ type reader struct {
 	bared    bool                                      // some figure was read by that
 	named    map[string]name                           // texts already looked at as names of stations
 	sides    map[source.Cell]hull.Side                 // that tables of offsets are of
+	sidings  map[source.Cell]string                    // half sidings stated in the titles of lines
 	torn     map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
 	// Of the table being read.
@@ -58,7 +59,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
-		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}}
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {

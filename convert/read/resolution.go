@@ -3,6 +3,7 @@ package read
 import (
 	"math"
 
+	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 )
 
@@ -10,9 +11,9 @@ import (
 func resolution(form measure.Form, decimals int, values []measure.Length) measure.Length {
 	switch {
 	case form.Notation != measure.Decimal:
-		return coarser(partsOf(values, measure.SixtyFourth), values, 8, 4, 2)
+		return coarser(inchPart(values, measure.SixtyFourth), values, 8, 4, 2)
 	case form.Unit == measure.InInches || form.Unit == measure.InFeet:
-		if s := partsOf(values, 1); s > 1 {
+		if s := inchPart(values, 1); s > 1 {
 			return coarser(s, values, 8, 4, 2)
 		}
 	}
@@ -28,9 +29,21 @@ func resolution(form measure.Form, decimals int, values []measure.Length) measur
 	return coarser(max(1, unit.Times(math.Pow10(-decimals))), values, 1000, 500, 100, 50, 10, 5, 2)
 }
 
-// partsOf is the largest part of an inch from an eighth down that lengths are given in;
+// stepOfBoth is the step of two parts of one table: the finer, unless that is of
+// figures too few to tell, which keep to the coarser as well.
+func stepOfBoth(a, b hull.Offsets) measure.Length {
+	if a.Resolution < b.Resolution {
+		a, b = b, a
+	}
+	if b.Resolution == 0 || a.Form.Metric() == b.Form.Metric() && inSteps(given(b.Lines), float64(a.Resolution)) {
+		return a.Resolution
+	}
+	return b.Resolution
+}
+
+// inchPart is the largest part of an inch from an eighth down that lengths are given in;
 // the last where they are in none.
-func partsOf(values []measure.Length, last measure.Length) measure.Length {
+func inchPart(values []measure.Length, last measure.Length) measure.Length {
 	for _, s := range []measure.Length{measure.Eighth, measure.Sixteenth, 2 * measure.SixtyFourth, measure.SixtyFourth} {
 		if inSteps(values, float64(s)) {
 			return s

@@ -32,6 +32,17 @@ type Job struct {
 	TakeProposals bool // the likeliest reading is taken of every offset that one is proposed of
 }
 
+// Places is what the book calls its stations.
+func (j Job) Places() hull.Places {
+	switch {
+	case len(j.Offsets) > 0:
+		return j.Offsets[0].Places
+	case len(j.Bevels) > 0:
+		return j.Bevels[0].Places
+	}
+	return hull.AtStations
+}
+
 // SetInBook is one value that the builder changed in the new book itself, and what
 // his own tables, or the defaults, have in its place.
 type SetInBook struct {

@@ -85,6 +85,11 @@ func (j *Job) Work() *Done {
 	all := append(append(finding.List{}, j.Findings...), found...)
 	hull.Keep(all, job.Decisions)
 	all.Sort()
+	for i, f := range all {
+		if do := job.Places().Speak(f.ToDo()); do != f.ToDo() {
+			all[i].Do = do
+		}
+	}
 	return &Done{Job: j, Result: result, Findings: all}
 }
 

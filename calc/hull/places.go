@@ -1,6 +1,9 @@
 package hull
 
-import "strings"
+import (
+	"regexp"
+	"strings"
+)
 
 // Places is what a book calls the places at which its figures are given, in whose
 // words it is told of.
@@ -46,4 +49,25 @@ func (s *Shape) called(name string) string {
 		return AtStations.Named(name)
 	}
 	return s.Places.Named(name)
+}
+
+// stationWord is the word for a place in what is said of any book.
+var stationWord = regexp.MustCompile(`\b([Ss])tation`)
+
+// Speak is words that speak of stations in the word of a book. What is quoted is a name
+// and stays; so do words that tell stations and frames apart.
+func (p Places) Speak(words string) string {
+	if p == AtStations || strings.Contains(strings.ToLower(words), "frame") {
+		return words
+	}
+	parts := strings.Split(words, `"`)
+	for i := 0; i < len(parts); i += 2 {
+		parts[i] = stationWord.ReplaceAllStringFunc(parts[i], func(w string) string {
+			if w[0] == 'S' {
+				return "Frame"
+			}
+			return "frame"
+		})
+	}
+	return strings.Join(parts, `"`)
 }

@@ -22,15 +22,7 @@ func whole(n int) sheet.Cell { return number(float64(n), sheet.Whole) }
 func (in Input) units() measure.Style { return in.Result.Rules.Yard.Units }
 
 // places is what the book calls its stations, in whose word the sheets speak.
-func (in Input) places() hull.Places {
-	switch {
-	case len(in.Job.Offsets) > 0:
-		return in.Job.Offsets[0].Places
-	case len(in.Job.Bevels) > 0:
-		return in.Job.Bevels[0].Places
-	}
-	return hull.AtStations
-}
+func (in Input) places() hull.Places { return in.Job.Places() }
 
 // stationHeads heads a column of stations in the book's word for them.
 var stationHeads = map[hull.Places]string{hull.AtStations: "Station", hull.AtFrames: "Frame"}

@@ -20,7 +20,7 @@ func doubted(s bevel.Schedule) (title string, lines []string) {
 	}
 	if s.Doubt != "" {
 		title = " - DOUBTFUL"
-		lines = append(lines, fmt.Sprintf("Doubtful, the whole edge: %s. Look at Warnings before sawing.", s.Doubt))
+		lines = append(lines, fmt.Sprintf("Doubtful, the whole edge: %s. Look at Warnings before sawing.", s.Places.Speak(s.Doubt)))
 	} else if len(at) > 0 {
 		title = " - DOUBTFUL at " + strings.Join(at, ", ")
 	}

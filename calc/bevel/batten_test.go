@@ -144,13 +144,16 @@ func TestBattenBeforeTheBackIsWorked(t *testing.T) {
 
 // TestSetOutByConstruction saws a twisting plank by a parallel batten: it comes
 // out narrow by what the marks say the batten must be set out, and wide by what
-// they say it must be set in.
+// they say it must be set in. The batten is right half way from -2 to 6, at 2.
 func TestSetOutByConstruction(t *testing.T) {
 	for _, up := range []Face{Outside, Inside} {
 		r := DefaultRules()
 		r.FaceUp, r.Batten = up, measure.Inches(0.75)
 		made, _ := Schedules(table(-2, -0.5, 1, 3, 4.5, 6), plank(1, 5), nil, nil, r)
 		s := made[0]
+		if s.Parallel != 2 {
+			t.Errorf("parallel at %v, want 2", s.Parallel)
+		}
 		parallel := Batten(s.Width, s.Thickness, s.Parallel, r).Inches()
 		moved := 0.0
 		for _, m := range s.Marks {

@@ -90,13 +90,18 @@ func TestOffsetAcrossTheKerf(t *testing.T) {
 }
 
 // Planks planed to 15/16 are thinner than the inch listed: faces, batten and
-// blade follow the wood on the bench.
+// blade follow the wood on the bench. Strips keep their own thickness.
 func TestPlanedThickness(t *testing.T) {
 	r := DefaultRules()
 	r.Planed = 15 * measure.Sixteenth
 	s, _ := Schedules(table(5, 5), plank(1, 5), nil, nil, r)
 	if want := 0.9375 * math.Tan(5*math.Pi/180); math.Abs(s[0].Marks[0].Faces.Inches()-want) > 1e-6 {
 		t.Errorf("faces %v, want %v", s[0].Marks[0].Faces, want)
+	}
+	strip := plank(0.625, 5)[0]
+	strip.Skin = hull.Strips
+	if got := r.thickness(strip, hull.Back{}); got != 5*measure.Eighth {
+		t.Errorf("a strip %v thick", got)
 	}
 }
 

@@ -124,6 +124,10 @@ func TestEndsAreNeverGuessed(t *testing.T) {
 	if s[0].From != "B" || s[0].To != "E" {
 		t.Fatalf("runs from %s to %s", s[0].From, s[0].To)
 	}
+	// Marks are measured from the first reading's station: B is 24 in aft of A.
+	if m := s[0].Marks; m[0].At != 0 || m[len(m)-1].At != 72*measure.Inch {
+		t.Errorf("marks from %v to %v", m[0].At, m[len(m)-1].At)
+	}
 	for _, m := range s[0].Marks {
 		if (m.Station == "D") != m.Filled {
 			t.Errorf("mark %q filled %v", m.Station, m.Filled)
@@ -137,6 +141,10 @@ func TestTrialCut(t *testing.T) {
 	s, _ := Schedules(table(4, 4), plank(1, 5), nil, nil, r)
 	if m := s[0].Marks[0]; m.Set != 4 || m.Tilt != 5 {
 		t.Errorf("a scale that reads 10 for 8 must show 5 for 4: %+v", m)
+	}
+	r.Trials = []Trial{{Reads: 1, Cuts: 0}}
+	if got := r.tilt(4); got != 5 {
+		t.Errorf("a scale that reads 1 for a square cut must show 5 for 4: %v", got)
 	}
 }
 
@@ -162,8 +170,38 @@ func TestStationPlane(t *testing.T) {
 		b.Seams[0].Along = append(b.Seams[0].Along, source.Is(measure.Inches(48*float64(k))))
 	}
 	s, found := Schedules(b, plank(1, 5), nil, nil, DefaultRules())
-	if got := float64(s[0].Marks[0].Between); math.Abs(got-3.9951) > 5e-5 || len(found) != 0 {
-		t.Errorf("got %v, %v", got, found)
+	for _, got := range []measure.Angle{s[0].Marks[0].Between, s[0].Marks[0].Faired} {
+		if math.Abs(float64(got)-3.9951) > 5e-5 || len(found) != 0 {
+			t.Errorf("got %v, %v", got, found)
+		}
+	}
+}
+
+// Where the faired bevels are sawn, what is set and what the scale shows are theirs
+// and not those read; by hand, readings .25 to either side of a level 2 in turn are
+// faired to nearer it.
+func TestFairedIsSawn(t *testing.T) {
+	r := DefaultRules()
+	r.SawFaired, r.Readout = true, 0.01
+	b := table(2.25, 1.75, 2.25, 1.75, 2.25, 1.75, 2.25, 1.75)
+	s, _ := Schedules(b, plank(1, 5), nil, nil, r)
+	for _, m := range s[0].Marks[4:10] {
+		if m.Station != "" && (m.Between != m.Read.Value || math.Abs(float64(m.Faired)-2) > 0.15) || m.Set != m.Faired.Round(0.01) || m.Tilt != m.Set {
+			t.Errorf("%+v", m)
+		}
+	}
+}
+
+// The tilt is turned by degrees a foot: from 0 to 6 in 24 in, 3.
+func TestTurnedAFoot(t *testing.T) {
+	s, found := Schedules(table(0, 6), plank(1, 5), nil, nil, DefaultRules())
+	for _, m := range s[0].Marks[1:] {
+		if math.Abs(float64(m.PerFoot)-3) > 1e-9 {
+			t.Errorf("at %v: %v a foot", m.At, m.PerFoot)
+		}
+	}
+	if len(found) != 1 || found[0].Kind != Turned {
+		t.Errorf("%v", found)
 	}
 }
 

@@ -299,15 +299,17 @@ func TestMarksThroughABlankStation(t *testing.T) {
 
 // The hull's own bevel and how far one lies off it are told to the hundredth, as the
 // card has them, though the table is read to the half degree: of a 2 where the hull
-// turns 9.2863, 9.29 and 7.29 off; by a gauge on the inside 99.29.
+// turns 9.2863, 9.29 and 7.29 off; by a gauge on the inside 99.29, on the outside 80.71.
 func TestHullsOwnAsShown(t *testing.T) {
 	b, r := Readings{Resolution: 0.5, Gauge: OffSquare}, DefaultRules()
 	f := far{table: b, rules: r, of: []compared{{diff: []float64{2 - 9.2863}, hull: []float64{9.2863}}}}
 	if own, off := b.hullsOwn(9.2863, r), f.off(0, 0).Write(); own != "9.29" || off != "7.29" {
 		t.Errorf("hull %s, %s off", own, off)
 	}
-	b.Gauge = OnInside
-	if own := b.hullsOwn(9.2863, r); own != "99.29" {
-		t.Errorf("by the gauge %s", own)
+	for gauge, want := range map[Gauge]string{OnInside: "99.29", OnOutside: "80.71"} {
+		b.Gauge = gauge
+		if own := b.hullsOwn(9.2863, r); own != want {
+			t.Errorf("by the gauge %s", own)
+		}
 	}
 }

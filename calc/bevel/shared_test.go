@@ -27,8 +27,10 @@ func TestEdgesShare(t *testing.T) {
 			}
 		}
 	}
-	if r.SawnEdges() != hull.SawnShared {
-		t.Error("the shapes do not share it")
+	lower := DefaultRules()
+	lower.Sawn = Lower
+	if r.SawnEdges() != hull.SawnShared || DefaultRules().SawnEdges() != hull.SawnUpper || lower.SawnEdges() != hull.SawnLower {
+		t.Error("the shapes are not sawn on the edges of the cards")
 	}
 	// Lifted as half the turn they agree with the hull.
 	b := onRound(func(rows [][]float64) {

@@ -1,20 +1,24 @@
 package calc
 
 import (
+	"fmt"
 	"testing"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 )
 
 // TestBoardsCoverTheShapes says that by either way of working the boards asked for
 // are as wide as the shapes laid out flat, and thick enough for the hollow of the
-// back, as the shapes say it; and that pieces got out to the sweep each have a shape.
+// back, as the shapes say it; and that pieces got out to the sweep each have a shape as
+// long as the piece, but where 2 in were left on beyond the strake's own end.
 func TestBoardsCoverTheShapes(t *testing.T) {
 	const hair = measure.Millimetre / 200 // what Up lets be
 	for _, way := range []hull.Planking{hull.Sprung, hull.ToSweep} {
 		j := wigleyJob()
-		j.Rules.Hull.Planking = way
+		j.Rules.Hull.Planking, j.Rules.Hull.ExtraAtEnds = way, 2*measure.Inch
 		r, _ := Work(j)
 		if len(r.Spiled) < 6 || len(r.Runs) != 12 {
 			t.Fatalf("%s: %d shapes of %d strakes", way, len(r.Spiled), len(r.Runs))
@@ -31,12 +35,22 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 			if whole.Hollow.Abs() >= j.Rules.Hull.HollowFrom && run.Hollow+hair < whole.Hollow.Abs() {
 				t.Errorf("%s: hollow %v, allowed for %v", run.Name, whole.Hollow, run.Hollow)
 			}
+			if run.Scarf != 12*(run.Thick+run.Hollow) { // 12 to 1, through the board as dressed
+				t.Errorf("%s: a scarf of %v through %v", run.Name, run.Scarf, run.Thick+run.Hollow)
+			}
 			if whole.Thick != run.Thick+run.Hollow {
 				t.Errorf("%s: its shape needs a thickness of %v, its board is asked for %v", run.Name, whole.Thick, run.Thick+run.Hollow)
 			}
 			for _, s := range r.Spiled {
 				if s.Piece > 0 && s.Strake == run.Name && s.Side == run.Side {
 					pieces++
+					long := run.Pieces[s.Piece-1]
+					if s.Piece == 1 || s.Piece == len(run.Pieces) {
+						long -= 2 * measure.Inch
+					}
+					if (s.Length - long).Abs() > measure.Inch { // along its upper edge: the lower is a little longer or shorter
+						t.Errorf("%s piece %d: a shape of %v for %v", run.Name, s.Piece, s.Length, long)
+					}
 					if s.Board > run.Wide+measure.SixtyFourth {
 						t.Errorf("%s piece %d: board %v for %v", run.Name, s.Piece, run.Wide, s.Board)
 					}
@@ -53,6 +67,48 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 		if pieces != want {
 			t.Errorf("%s: %d shapes of pieces, want %d", way, pieces, want)
 		}
+	}
+}
+
+// TestBoardCoversTheWiderFace lifts 5 degrees along a port plank 5 in wide and an inch
+// thick, without offsets: its board is wider by tan 5 = .0875, to the next 64th 3/32,
+// and the starboard one's is not, the sides not being alike. A shutter's gap measured
+// to port gives the starboard shutter a card that is in doubt.
+func TestBoardCoversTheWiderFace(t *testing.T) {
+	j := Job{Rules: DefaultRules(), Strakes: []hull.Strake{{Name: "1-2", Count: source.Is(2), Skin: hull.Planks,
+		Thickness: source.Is(measure.Inch), Width: source.Is(5 * measure.Inch), Length: source.Is(10 * measure.Foot)}}}
+	j.Rules.Bevel.Alike = false
+	seam := bevel.Seam{Strake: "1", Skin: hull.Planks, Side: hull.Port, Edge: bevel.Upper}
+	b := bevel.Readings{Gauge: bevel.OffSquare, Resolution: 0.25}
+	for k := range 3 {
+		name := fmt.Sprint(k)
+		b.Stations = append(b.Stations, hull.Station{Name: name, At: source.Is(measure.Length(k) * 5 * measure.Foot)})
+		seam.Readings = append(seam.Readings, source.Is(measure.Angle(5)))
+		j.Gaps = append(j.Gaps, hull.Gap{Skin: hull.Planks, Strake: "2", Side: hull.Port, Station: name, Inside: source.Is(5 * measure.Inch), Outside: source.Is(5 * measure.Inch)})
+	}
+	b.Seams = []bevel.Seam{seam}
+	j.Bevels, j.Stations = []bevel.Readings{b}, b.Stations
+	r, _ := Work(j)
+	for _, run := range r.Runs {
+		want := 5 * measure.Inch
+		if run.Name == "1" && run.Side == hull.Port {
+			want += 3 * measure.Inch / 32
+		}
+		if run.Wide != want {
+			t.Errorf("%s %s: its board covers %v, want %v", run.Name, run.Side, run.Wide, want)
+		}
+	}
+	shutters := 0
+	for _, s := range r.Bevels {
+		if s.Shutter {
+			shutters++
+			if other := s.Side == hull.Starboard; s.Doubted() != other || s.AsOther != other {
+				t.Errorf("shutter to %s: doubt %q", s.Side, s.Doubt)
+			}
+		}
+	}
+	if shutters != 4 {
+		t.Errorf("%d cards of shutters", shutters)
 	}
 }
 

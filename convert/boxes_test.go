@@ -112,6 +112,7 @@ func otherValue(name string, c sheet.Cell, unit string) (now sheet.Cell, written
 	was := s.Written()
 	if c.Kind == sheet.Number {
 		for _, v := range []float64{c.Number + 1, c.Number * 0.9, c.Number / 2, c.Number + 0.01} {
+			v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'g', 12, 64), 64)
 			if s.SetIn(plain(v), unit) == nil && s.Written() != was {
 				return sheet.Cell{Kind: sheet.Number, Number: v}, s.Written()
 			}

@@ -118,5 +118,9 @@ func (l length) setIn(text string, unit measure.Unit) error {
 	*l.p = v
 	return nil
 }
-func (l length) String() string { return strconv.FormatFloat(l.p.Inches(), 'f', -1, 64) }
-func (l length) Unit() string   { return "in" }
+
+// String is the inches to the nanometre, the ninth place.
+func (l length) String() string {
+	return strconv.FormatFloat(math.Round(l.p.Inches()*1e9)/1e9, 'f', -1, 64)
+}
+func (l length) Unit() string { return "in" }

@@ -50,6 +50,19 @@ func (s Setting) SetIn(text, unit string) error {
 // Written is the value and its unit.
 func (s Setting) Written() string { return strings.TrimSpace(s.Value.String() + " " + s.Value.Unit()) }
 
+// Told is the value and its unit for a reader: a length in the figures that a rule
+// has, in millimetres or in inches.
+func (s Setting) Told(metric bool) string {
+	l, ok := s.Value.(length)
+	switch {
+	case !ok:
+		return s.Written()
+	case metric:
+		return measure.Form{Notation: measure.Decimal, Unit: measure.InMillimetres}.Write(*l.p) + " mm"
+	}
+	return l.p.String()
+}
+
 // Words is the words the setting may be, for a list to choose from; nil where it
 // is a quantity or free text.
 func (s Setting) Words() []string {

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -110,7 +109,7 @@ func (r *reader) followBoxes() {
 			continue
 		}
 		if b.value == "" {
-			r.boxEmptied(b, settingNamed(base.Settings(), s.Name).Written(), r.stated[s.Name].at)
+			r.boxEmptied(b, settingNamed(base.Settings(), s.Name).Told(r.metric(b)), r.stated[s.Name].at)
 			continue
 		}
 		if f, again := first[s.Name]; again {
@@ -121,14 +120,15 @@ func (r *reader) followBoxes() {
 			continue
 		}
 		first[s.Name] = b
-		was, tables := settingNamed(base.Settings(), s.Name).Written(), r.stated[s.Name]
+		before, tables := settingNamed(base.Settings(), s.Name), r.stated[s.Name]
+		was, told := before.Written(), before.Told(r.metric(b))
 		if b.changed() {
 			if err := s.SetIn(b.value, b.unit); err != nil {
 				r.badSetting(err, b.name, b.value, b.valueAt, b.nameAt)
 				continue
 			}
-		} else if tables.by == bySettings && !sameFigure(was, b.before) {
-			r.boxOld(b, was, tables.at)
+		} else if tables.by == bySettings && !r.sameAs(b, was, b.before) {
+			r.boxOld(b, told, tables.at)
 			continue
 		} else if err := s.SetIn(b.value, b.unit); err != nil {
 			continue // it was refused once
@@ -141,8 +141,8 @@ func (r *reader) followBoxes() {
 		if tables.by == bySettings {
 			from = tables.at
 		}
-		r.boxTold = append(r.boxTold, r.boxHolds(b, s.Written(), was, from))
-		r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: s.Name, Before: was})
+		r.boxTold = append(r.boxTold, r.boxHolds(b, s.Told(r.metric(b)), told, from, r.sameAs(b, was, b.stood())))
+		r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: s.Name, Before: told})
 	}
 	r.boxed = prices
 }
@@ -157,15 +157,21 @@ func (r *reader) withoutBoxes() calc.Rules {
 	return rules
 }
 
-// boxHolds is what is told of a box that is followed, and what in place of.
-func (r *reader) boxHolds(b box, now, was string, from source.Cell) finding.Finding {
+// metric says that a box is told of in millimetres.
+func (r *reader) metric(b box) bool {
+	return b.unit == "mm" || b.unit == "" && r.madeIn == measure.StyleMM.String()
+}
+
+// boxHolds is what is told of a box that is followed, and what in place of: what stood
+// when the book was made, or what was changed since.
+func (r *reader) boxHolds(b box, now, was string, from source.Cell, stood bool) finding.Finding {
 	f := finding.Finding{Kind: BoxFollowed, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q is %s, as written in its box on the Settings sheet, in place of %s", b.name, now, cmp.Or(was, "none"))}
 	if from != (source.Cell{}) {
 		f.Also = []source.Cell{from}
 		f.Text += " at " + from.String()
-		if stood := b.stood(); b.changed() && !r.sameAs(b, was, stood) {
+		if b.changed() && !stood {
 			f.Kind = BoxAgainst
-			f.Text += fmt.Sprintf(", where %s stood when the book was made: the box was followed", stood)
+			f.Text += fmt.Sprintf(", where %s stood when the book was made: the box was followed", b.stood())
 		}
 	}
 	return f
@@ -202,67 +208,21 @@ func (b box) stood() string {
 }
 
 // sameAs says that what the tables say is what stood when the book was made: the
-// sheet has that in its own unit.
+// sheet has that in its own unit, or with one.
 func (r *reader) sameAs(b box, was, stood string) bool {
-	if sameFigure(was, stood) || strings.HasPrefix(b.name, pricePrefix) {
-		return sameFigure(was, stood)
+	if sameFigure(was, stood) {
+		return true
 	}
 	rules := r.rules
 	s := settingNamed(rules.Settings(), b.name)
-	return s.SetIn(stood, b.unit) == nil && sameFigure(s.Written(), was)
-}
-
-// pricePrefix begins the name of a board's price on our Settings sheet.
-const pricePrefix = "price "
-
-// followPrices sets the prices that were changed on a Settings sheet of ours, over
-// what the rack says.
-func (r *reader) followPrices() {
-	for _, b := range r.boxed {
-		i, why := r.boardOf(b)
-		if i < 0 {
-			r.boxLeft(b, why)
-			continue
-		}
-		price := &r.job.Rack[i].Price
-		was := plainNumber(price.Value)
-		now, err := strconv.ParseFloat(b.value, 64)
-		switch {
-		case b.value == "":
-			r.boxEmptied(b, was, price.Cell)
-		case b.changed() && !strings.EqualFold(b.unit, b.pricedBy()):
-			r.boxLeft(b, fmt.Sprintf("its unit was changed from %q to %q as well, and what a price is of stands on your rack", b.pricedBy(), b.unit))
-		case err != nil || now < 0:
-			r.boxLeft(b, "a price is a number")
-		case !b.changed() && !sameFigure(was, b.before):
-			r.boxOld(b, was, price.Cell)
-		case !sameFigure(b.value, was):
-			price.Value = now
-			r.add(r.boxHolds(b, b.value, was, price.Cell))
-			r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: b.name, Before: was, Cell: r.job.Rack[i].Cell})
-		}
+	if measure.MarkedUnit(stood) == measure.NoUnit {
+		return s.SetIn(stood, b.unit) == nil && sameFigure(s.Written(), was)
 	}
-}
-
-// boardOf is the line of the rack that a price is of; -1 and why where none is, or
-// more than one may be.
-func (r *reader) boardOf(b box) (int, string) {
-	var all []int
-	for i, one := range r.job.Rack {
-		if one.Price.OK() && b.name == pricePrefix+one.Called(i) && b.of == one.PriceOf() {
-			all = append(all, i)
-		}
+	if s.SetIn(stood, "") != nil {
+		return false
 	}
-	if len(all) > 1 {
-		all = slices.DeleteFunc(all, func(i int) bool { return b.rack != r.job.Rack[i].PricedAt() })
-	}
-	switch len(all) {
-	case 1:
-		return all[0], ""
-	case 0:
-		return -1, "the rack has no such board with a price in that measure"
-	}
-	return -1, "several boards of the rack are called so"
+	told := s.Told(true)
+	return s.SetIn(was, "") == nil && s.Told(true) == told
 }
 
 // overBoxes drops what the command line sets from what is told of and carried on.

@@ -43,11 +43,3 @@ func (r *reader) leftUnits() {
 		}
 	}
 }
-
-// pricedBy is the unit that a price stood in when the book was made.
-func (b box) pricedBy() string {
-	if strings.HasPrefix(b.of, "of a board foot") {
-		return "a board foot"
-	}
-	return "a board"
-}

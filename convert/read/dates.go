@@ -240,5 +240,11 @@ func twoParts(month, day int, form measure.Form) []string {
 	return all
 }
 
-// plainNumber is a number without needless noughts.
-func plainNumber(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+// plainNumber is a number without needless noughts, in the fifteen figures that a
+// spreadsheet holds: what lies beyond them is left of its sums.
+func plainNumber(v float64) string {
+	if short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 15, 64), 64); err == nil {
+		v = short
+	}
+	return strconv.FormatFloat(v, 'f', -1, 64)
+}

@@ -86,3 +86,22 @@ func TestMouldsGiveTheOffsetsBack(t *testing.T) {
 		t.Errorf("%d figures held", count)
 	}
 }
+
+// Every shape of a plank names the thickness that its outside face is drawn for.
+func TestShapesNameTheirThickness(t *testing.T) {
+	in := demo()
+	want, said := 0, 0
+	for _, s := range in.Result.Spiled {
+		if s.Skin != hull.Strips && s.Thick > 0 {
+			want++
+		}
+	}
+	for _, row := range sheetOf(t, in, "Ordinates") {
+		if strings.Contains(strings.Join(row, " "), " in thick as dressed") {
+			said++
+		}
+	}
+	if want == 0 || said != want {
+		t.Errorf("%d of %d shapes say how thick", said, want)
+	}
+}

@@ -151,11 +151,23 @@ func shapeFigures(s hull.Spiled, u measure.Style) string {
 		}
 		return fmt.Sprintf("%.3f in", l.Inches())
 	}
-	text := fmt.Sprintf("Board %s wide, or %s straight and sprung; sny %s; hollow of back %s", in(s.Board), in(s.Straight), in(s.Sny), in(s.Hollow))
+	text := fmt.Sprintf("Board %s wide, or %s straight and sprung; %s; sny %s; hollow of back %s", in(s.Board), in(s.Straight), thickness(s, in), in(s.Sny), in(s.Hollow))
 	if !s.Lies {
 		text += "; a straight edge will not lie"
 	}
 	return text + "."
+}
+
+// thickness is the thickness that a shape is drawn for: how far its outside edges
+// stand off its inside ones.
+func thickness(s hull.Spiled, in func(measure.Length) string) string {
+	switch apart := s.Thick - s.Rounded(); {
+	case s.Thick == 0:
+		return "no thickness listed, the outside edges as the inside ones"
+	case apart != s.Thick:
+		return fmt.Sprintf("%s thick as dressed, %s with its back rounded", in(s.Thick), in(apart))
+	}
+	return in(s.Thick) + " thick as dressed"
 }
 
 // jsonSpiled is the planks and strips laid out flat.

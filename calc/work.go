@@ -31,6 +31,7 @@ func Work(j Job) (Result, finding.List) {
 	var f finding.List
 	r.Runs, r.Plan, f = stock.Work(runs, j.Rack, j.Before, j.Rules.Lay, j.Rules.Stock)
 	found = append(found, f...)
+	found = append(found, stock.CheckPlaned(r.Plan, j.Rules.Bevel.Planed, j.Rules.Stock)...)
 	r.spilePieces()
 	r.Scarfs, f = scarf.Table(uses(r.Runs), j.Rules.Scarf)
 	return r, append(found, f...)

@@ -63,5 +63,5 @@ func (r *Rules) Settings() []setting.Setting {
 
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
-	return []*finding.Kind{Incomplete, Absurd, Delivery, Thin, Narrow, Unused, NoSpecies, NoThick, NoWide, NoLong, Out, NoRack, NoPrice, PieceSize}
+	return []*finding.Kind{Incomplete, Absurd, Delivery, Thin, Narrow, Unused, NoSpecies, NoThick, NoWide, NoLong, Out, NoRack, NoPrice, PieceSize, PlanedOver}
 }

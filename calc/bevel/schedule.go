@@ -45,6 +45,7 @@ type Schedule struct {
 	Thickness measure.Length // at the saw
 	Listed    measure.Length // of the plank when it is done
 	Worked    measure.Length // of its back, when it is sawn
+	LetBe     measure.Length // how far the flat of its back stands off the hull's round, where that is not worked: below nothing where its edges bear
 	Less      measure.Length // the most that widths straight across its board are less than along the back as it will be
 	Rounded   measure.Length // how far off the board's inside face its inside corners then lie, to which widths are
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
@@ -106,6 +107,9 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		}
 		back := shape.BackOf(s.Skin, s.Strake, s.Side)
 		sched.Listed, sched.Worked, sched.Rounded = plank.Thickness.Value, back.Worked, back.Rounded()
+		if back.Worked == 0 {
+			sched.LetBe = back.Hollow
+		}
 		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last}
 		l.width, sched.widthFrom = widths(b, s, plank, shape, at, first, last)
 		round := l.width

@@ -22,8 +22,12 @@ func bench(s bevel.Schedule, r bevel.Rules) string {
 }
 
 // atSaw is how thick a plank lies on the saw's bench where that is not as thick as it
-// will be, its back being worked once it is sawn; nothing where it is.
+// will be, its back being worked once it is sawn, or that a back that wants it is let be;
+// nothing where it is.
 func atSaw(s bevel.Schedule, u measure.Style) []string {
+	if s.Worked == 0 && s.LetBe.Abs() >= measure.Sixteenth {
+		return []string{fmt.Sprintf("Its back is left flat, as \"hollow from\" has it: widths are round the hull, as of a plank drawn to it; lying flat it stands off by %s.", u.Small(s.LetBe.Abs()))}
+	}
 	if s.Worked == 0 || s.Thickness == 0 {
 		return nil
 	}

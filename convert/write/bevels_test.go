@@ -46,12 +46,15 @@ func TestCardOfAComputedPlank(t *testing.T) {
 	s := result.Bevels[0]
 	s.Computed, s.Step, s.Within = true, measure.Eighth, 1.38
 	s.Thickness, s.Listed, s.Worked, s.Rounded, s.Less = measure.Inches(0.875), measure.Inches(0.75), measure.Inches(0.1875), measure.Inches(0.1875), measure.Inches(0.017)
-	result.Bevels = []bevel.Schedule{s}
+	flat := s // one whose back wants hollowing, and is let be
+	flat.Within, flat.Worked, flat.Rounded, flat.Less, flat.LetBe = 0, 0, 0, 0, measure.Inches(0.1875)
+	result.Bevels = []bevel.Schedule{s, flat}
 	in.Result = result
 	want := []string{"Offsets to 1/8 in leave them about 1.4 degrees loose either way on a plank so wide: lift some before it is sawn.",
 		"Sawn from the board as dressed, 7/8 in thick; then its back is rounded by 3/16 in.",
 		"Widths are straight across the board: up to 0.017 in less than round the back as worked.",
-		"Width and batten are to the corners of the back as rounded.", "As planed it is 1/16 in too thin for that."}
+		"Width and batten are to the corners of the back as rounded.", "As planed it is 1/16 in too thin for that.",
+		`Its back is left flat, as "hollow from" has it: widths are round the hull, as of a plank drawn to it; lying flat it stands off by 3/16 in.`}
 	var said []string
 	book, _ := write.Lay(in).Book()
 	for _, sh := range book.Sheets {

@@ -50,6 +50,41 @@ func TestSpileRound(t *testing.T) {
 			near(t, "upper edge outside", o.UpperO.Inches(), want, 36e-4)
 		}
 	}
+	// Sawn on the other edge, or on both for half, the faces part by the tangent there
+	// but at the sheer and at the last plank's lower edge; of a back to be rounded the
+	// corners lie the plank's own inch from the outside face.
+	for _, c := range []struct {
+		sawn         Sawn
+		thick        float64
+		upper, lower float64 // shares of the bevel
+	}{{SawnLower, 1.1875, 0, 1}, {SawnShared, 1.1875, 0.5, 0.5}, {SawnUpper, 1, 1, 0}} {
+		for k := range s.Linings[0].Strakes {
+			if back := &s.Linings[0].Strakes[k].Back; c.thick == 1 {
+				back.Hollow = -back.Hollow
+			}
+		}
+		all, _ := s.Spile(list, c.sawn, DefaultRules())
+		for i, p := range all {
+			bevelU, bevelLo := c.upper*bevel, c.lower*bevel
+			if i == 0 {
+				bevelU = 0
+			}
+			if i == 7 {
+				bevelLo = 0
+			}
+			up, low := c.thick*math.Tan(bevelU), c.thick*math.Tan(bevelLo)
+			for k, o := range p.Ordinates {
+				what := fmt.Sprintf("sawn %d, plank %s: ", c.sawn, p.Strake)
+				near(t, what+"along the board", o.At.Inches(), 12*float64(k), 36e-4)
+				near(t, what+"lower edge outside", o.LowerO.Inches(), 0, 36e-4)
+				near(t, what+"lower edge", o.Lower.Inches(), low, 36e-4)
+				near(t, what+"upper edge", o.Upper.Inches(), low+chord, 36e-4)
+				near(t, what+"upper edge outside", o.UpperO.Inches(), low+chord+up, 36e-4)
+				near(t, what+"bevel of the upper edge", o.BevelU.Radians(), bevelU, 1e-4)
+				near(t, what+"bevel of the lower edge", o.BevelLo.Radians(), bevelLo, 1e-4)
+			}
+		}
+	}
 }
 
 // flatSide is a hull of a flat floor and wall sides 30 in out, chine at 10 in, its
@@ -114,6 +149,7 @@ func TestHangAndSny(t *testing.T) {
 		t.Fatal("no piece")
 	}
 	near(t, "hang of a piece", q.Sny.Inches(), 10./16, 0.04)
+	near(t, "along its own board", q.Ordinates[0].At.Inches(), 0, 1)
 }
 
 // TestJointsInPlan gets out to the sweep a strake that hangs as the sheer does, 40 +

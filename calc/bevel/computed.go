@@ -31,7 +31,7 @@ func Computed(shape *hull.Shape, strakes []hull.Strake, lifted []Schedule, hande
 				continue
 			}
 			b := ofHull(shape, l, k.Name, side, r)
-			if plank, ok := find(strakes, b.Seams[0]); ok {
+			if plank, ok := hull.Listed(strakes, l.Skin, k.Name, side); ok {
 				for i := range b.Seams {
 					b.Seams[i].Cell = plank.Cell
 				}

@@ -39,7 +39,7 @@ func OtherSide(b Readings, have []Schedule, strakes []hull.Strake, places []hull
 		side := s.Side.Other()
 		ok := side != s.Side && has(have, s.Skin, s.Strake, s.Side) && !has(have, s.Skin, s.Strake, side)
 		s.Side = side
-		if _, listed := find(strakes, *s); !ok || !listed {
+		if _, listed := hull.Listed(strakes, s.Skin, s.Strake, s.Side); !ok || !listed {
 			j.readings.Given[i] = make([]bool, len(j.readings.Given[i]))
 			continue
 		}
@@ -67,7 +67,7 @@ func OtherShutters(rows []hull.ShutterRow, strakes []hull.Strake) []hull.Shutter
 			return o.Skin == row.Skin && o.Side != row.Side && strings.EqualFold(o.Strake, row.Strake)
 		})
 		row.Side = row.Side.Other()
-		if _, listed := find(strakes, Seam{Strake: row.Strake, Skin: row.Skin, Side: row.Side}); listed && !measured {
+		if _, listed := hull.Listed(strakes, row.Skin, row.Strake, row.Side); listed && !measured {
 			all = append(all, row)
 		}
 	}

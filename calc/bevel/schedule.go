@@ -100,7 +100,7 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 		smooth := j.faired(i)
 		found = append(found, squared(b, s, y, at, from, places, shape, first, last, r)...)
 		squared(b, s, smooth, at, from, places, shape, first, last, r)
-		plank, known := find(strakes, s)
+		plank, known := hull.Listed(strakes, s.Skin, s.Strake, s.Side)
 		if !known {
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
@@ -164,23 +164,4 @@ func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
 func newSchedule(b Readings, s Seam, first, last int, r Rules) Schedule {
 	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s), Places: b.Places,
 		From: b.Stations[first].Name, To: b.Stations[last].Name, Cell: s.Cell}
-}
-
-// find is the strake a seam belongs to, by its name or as one of those a counted
-// row stands for.
-func find(strakes []hull.Strake, s Seam) (hull.Strake, bool) {
-	for _, k := range strakes {
-		if s.Skin != "" && k.Skin != s.Skin || s.Side != hull.BothSides && k.Side != hull.BothSides && k.Side != s.Side {
-			continue
-		}
-		if strings.EqualFold(k.Name, s.Strake) {
-			return k, true
-		}
-		for _, name := range k.Names() {
-			if strings.EqualFold(name, s.Strake) {
-				return k, true
-			}
-		}
-	}
-	return hull.Strake{}, false
 }

@@ -58,7 +58,7 @@ func shutterBevels(rows []hull.ShutterRow, r Rules) Readings {
 
 // shutterWidths is the list of strakes with the shutter's own widths by station.
 func shutterWidths(rows []hull.ShutterRow, strakes []hull.Strake) []hull.Strake {
-	plank, _ := find(strakes, Seam{Strake: rows[0].Strake, Skin: rows[0].Skin, Side: rows[0].Side})
+	plank, _ := hull.Listed(strakes, rows[0].Skin, rows[0].Strake, rows[0].Side)
 	plank.Name, plank.Count = rows[0].Strake, source.Reading[int]{}
 	plank.WidthAt, plank.Widths = nil, nil
 	for _, row := range rows {

@@ -52,16 +52,16 @@ func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.
 // linedWidths is a strake's widths as the hull is lined off, where it crosses the
 // stations of the first reading and the last; 0 at one between that was not drawn.
 func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []measure.Length, by hull.Method, ok bool) {
-	lined, l, ok := shape.StrakeOf(s.Skin, s.Strake, s.Side)
+	l, place, ok := shape.StrakeOf(s.Skin, s.Strake, s.Side)
 	if !ok {
 		return nil, 0, false
 	}
-	by = l.By
+	by, widths := l.By, l.Strakes[place].Widths
 	for k, st := range b.Stations[first : last+1] {
 		w, drawn := measure.Length(0), false
 		for i, g := range shape.Stations {
-			if strings.EqualFold(g.Name, st.Name) && i < len(lined.Widths) {
-				w, drawn = lined.Widths[i], g.Lacks == ""
+			if strings.EqualFold(g.Name, st.Name) && i < len(widths) {
+				w, drawn = widths[i], g.Lacks == ""
 			}
 		}
 		if w <= 0 && (drawn || k == 0 || first+k == last) {

@@ -1,10 +1,6 @@
 package hull
 
-import (
-	"strings"
-
-	"strakebook/calc/measure"
-)
+import "strakebook/calc/measure"
 
 // Back is how the back of a plank is worked to lie on the hull. It is done when the
 // plank is sawn: the board is scarfed and sawn to its bevel as thick as it is dressed,
@@ -43,8 +39,8 @@ func (b Back) Rounded() measure.Length {
 // BackOf is how the back of a strake's plank is worked; of strips and of strakes that
 // are not lined off, not at all.
 func (s *Shape) BackOf(skin Skin, strake string, side Side) Back {
-	if k, l, ok := s.StrakeOf(skin, strake, side); ok && l.Skin != Strips {
-		return k.Back
+	if l, k, ok := s.StrakeOf(skin, strake, side); ok && l.Skin != Strips {
+		return l.Strakes[k].Back
 	}
 	return Back{}
 }
@@ -53,18 +49,13 @@ func (s *Shape) BackOf(skin Skin, strake string, side Side) Back {
 // corner, over its width along the back: as its board is marked out and sawn where the
 // back is worked afterwards. It is 1 where it is not, or the strake is not there.
 func (s *Shape) Flat(skin Skin, strake string, side Side, station string) float64 {
-	_, l, ok := s.StrakeOf(skin, strake, side)
-	if !ok || l.Skin == Strips {
+	l, k, ok := s.StrakeOf(skin, strake, side)
+	if !ok || l.Skin == Strips || l.Strakes[k].Back.Worked == 0 {
 		return 1
 	}
-	for k := range l.Strakes {
-		if !strings.EqualFold(l.Strakes[k].Name, strake) || l.Strakes[k].Back.Worked == 0 {
-			continue
-		}
-		for i, g := range s.Stations {
-			if v, ok := l.swell(k, i); strings.EqualFold(g.Name, station) && ok && v > 1 {
-				return 1 / v
-			}
+	if i := s.station(station); i >= 0 {
+		if v, ok := l.swell(k, i); ok && v > 1 {
+			return 1 / v
 		}
 	}
 	return 1

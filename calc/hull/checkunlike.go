@@ -150,7 +150,7 @@ func absurd(w, usual measure.Length) bool {
 func usualWidth(strakes []Strake) measure.Length {
 	var all []measure.Length
 	for _, s := range strakes {
-		if w := s.widest(); w > 0 {
+		if w := s.Widest(); w > 0 {
 			all = append(all, w)
 		}
 	}

@@ -40,7 +40,7 @@ func (s *Shape) linedOff(g Hung) (hungLine, bool) {
 		if g.Skin != "" && l.Skin != g.Skin {
 			continue
 		}
-		_, k, ok := s.lined(l.Skin, g.Strake, g.Side)
+		_, k, ok := s.StrakeOf(l.Skin, g.Strake, g.Side)
 		at := s.station(g.Station)
 		if !ok || at < 0 || !l.Seams[k+1].Points[at].Crosses {
 			continue

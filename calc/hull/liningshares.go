@@ -105,7 +105,7 @@ func greatest(strakes []Strake) ([]float64, []source.Cell) {
 	var widths []float64
 	var cells []source.Cell
 	for _, s := range strakes {
-		w := s.widest()
+		w := s.Widest()
 		if absurd(w, usual) {
 			w = 0
 		}

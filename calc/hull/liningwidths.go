@@ -17,7 +17,7 @@ func (h *hull) byWidths(l *lined, strakes []Strake) finding.List {
 	var w []float64
 	for _, s := range strakes {
 		for range s.Names() {
-			w = append(w, s.widest().Inches())
+			w = append(w, s.Widest().Inches())
 		}
 	}
 	if len(w) == 0 || w[0] <= 0 {
@@ -158,8 +158,8 @@ func (c *curve) closestTo(p point) float64 {
 	return best
 }
 
-// widest is a strake's width where it is widest.
-func (s Strake) widest() measure.Length {
+// Widest is a strake's width where it is widest.
+func (s Strake) Widest() measure.Length {
 	w := s.Width.Value
 	for _, v := range s.Widths {
 		if v.OK() {

@@ -3,7 +3,6 @@ package hull
 import (
 	"fmt"
 	"strconv"
-	"strings"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
@@ -105,7 +104,7 @@ func (s *Shape) sides(row Strake) []Side {
 // fill fills in one strake and returns its length on the hull, 0 where that is
 // not known, and how far off it may be for the rounding of the table.
 func (s *Shape) fill(one *Strake, r Rules) (run, loose measure.Length) {
-	lining, k, ok := s.lined(one.Skin, one.Name, one.Side)
+	lining, k, ok := s.StrakeOf(one.Skin, one.Name, one.Side)
 	if !ok || lining.Strakes[k].Length == 0 {
 		return 0, 0
 	}
@@ -142,22 +141,6 @@ func (s *Shape) computed(l measure.Length, at source.Cell) source.Reading[measur
 	r := source.Is(l)
 	r.Text, r.Cell = s.Form.Write(l), at
 	return r
-}
-
-// lined is the lining a strake belongs to and its place there.
-func (s *Shape) lined(skin Skin, name string, side Side) (*Lining, int, bool) {
-	for i := range s.Linings {
-		l := &s.Linings[i]
-		if l.Skin != skin || l.Side != BothSides && side != BothSides && l.Side != side {
-			continue
-		}
-		for k, strake := range l.Strakes {
-			if strings.EqualFold(strake.Name, name) {
-				return l, k, true
-			}
-		}
-	}
-	return nil, 0, false
 }
 
 // between is the length of a strake, or of its part between two stations where
@@ -208,7 +191,7 @@ func (s *Shape) unbounded(row Strake, side Side, r Rules) finding.List {
 		}
 	}
 	if why == "" {
-		if l, k, ok := s.lined(row.Skin, row.Names()[0], side); !ok || s.part(l, k, s.station(row.From), s.station(row.To)) > 0 {
+		if l, k, ok := s.StrakeOf(row.Skin, row.Names()[0], side); !ok || s.part(l, k, s.station(row.From), s.station(row.To)) > 0 {
 			return nil
 		}
 		why = "it has no such part"

@@ -135,30 +135,6 @@ func (m Method) String() string {
 	return [...]string{"as listed", "builder's marks", "equal shares", "parallel strakes", "shares as the widths listed"}[m]
 }
 
-// edge is the seam along the upper or lower edge of a strake.
-func (s *Shape) edge(skin Skin, strake string, side Side, upper bool) (Seam, bool) {
-	if s == nil {
-		return Seam{}, false
-	}
-	for _, l := range s.Linings {
-		if skin != "" && l.Skin != skin || side != BothSides && l.Side != BothSides && l.Side != side {
-			continue
-		}
-		for i, k := range l.Strakes {
-			if !strings.EqualFold(k.Name, strake) {
-				continue
-			}
-			if !upper {
-				i++
-			}
-			if i < len(l.Seams) {
-				return l.Seams[i], true
-			}
-		}
-	}
-	return Seam{}, false
-}
-
 // station is the place of a station in the order of the table, -1 where there
 // is none of the name.
 func (s *Shape) station(name string) int {

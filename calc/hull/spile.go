@@ -3,11 +3,9 @@ package hull
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
-	"strakebook/calc/source"
 )
 
 // SpileUnfit is a straight-edged plank that will not lie.
@@ -104,17 +102,8 @@ func (s *Shape) Spile(strakes []Strake, sawn Sawn, r Rules) ([]Spiled, finding.L
 
 // thickOf is the thickness of a strake by the list; 0 where it has none.
 func thickOf(l *Lining, k int, strakes []Strake) measure.Length {
-	for _, s := range strakes {
-		if s.Skin != l.Skin || !s.Thickness.OK() {
-			continue
-		}
-		for _, name := range s.Names() {
-			if name == l.Strakes[k].Name {
-				return s.Thickness.Value
-			}
-		}
-	}
-	return 0
+	s, _ := Listed(strakes, l.Skin, l.Strakes[k].Name, l.Side)
+	return s.Thickness.Or(0)
 }
 
 // spile develops one strake.
@@ -226,19 +215,10 @@ func unfit(all []Spiled, strakes []Strake, form measure.Form, r Rules) finding.L
 		return nil
 	}
 	p := all[worst]
-	return finding.List{{Kind: SpileUnfit, Reads: p.Strake, Cell: cellOf(p.Skin, p.Strake, strakes),
+	listed, _ := Listed(strakes, p.Skin, p.Strake, p.Side)
+	return finding.List{{Kind: SpileUnfit, Reads: p.Strake, Cell: listed.Cell,
 		Text: fmt.Sprintf("%d of the %s skin's strakes will not lie to a straight edge: %s must be sprung %s edgewise in %s, and no more than %s of width would take it",
 			n, p.Skin, p.Strake, r.Units.As(form, p.Sny.Abs().Round(form.Finest())), r.Units.As(form, p.Length.Round(16*form.Finest())), r.Units.As(form, p.LiesWidth.Round(form.Finest())))}}
-}
-
-// cellOf is the cell of a strake of the list.
-func cellOf(skin Skin, strake string, strakes []Strake) source.Cell {
-	for _, s := range strakes {
-		if s.Skin == skin && slices.Contains(s.Names(), strake) {
-			return s.Cell
-		}
-	}
-	return source.Cell{}
 }
 
 // sny is how far a laid-out edge leaves the straight line between its ends, plus

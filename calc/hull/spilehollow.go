@@ -34,13 +34,14 @@ func (s *Shape) corners(l *Lining, all []Spiled, strakes []Strake, r Rules) find
 	if n == 0 {
 		return nil
 	}
+	listed, _ := Listed(strakes, worst.Skin, worst.Strake, worst.Side)
 	write := r.Units.Small
 	text := fmt.Sprintf("%s %s straddles a chine or too sharp a turn: its back would be hollowed %s%s, and it is %s thick",
 		worst.Skin, worst.Strake, write(worst.Hollow.Abs()), s.hollowAt(l, worst), write(worst.Thick-worst.Worked))
 	if n > 1 {
 		text += fmt.Sprintf("; %d of the skin's strakes %s so", n, is(n))
 	}
-	return finding.List{{Kind: SpileHollow, Cell: cellOf(worst.Skin, worst.Strake, strakes), Reads: worst.Strake, Text: text}}
+	return finding.List{{Kind: SpileHollow, Cell: listed.Cell, Reads: worst.Strake, Text: text}}
 }
 
 // hollowAt is the station at which a strake is hollowest, in words.

@@ -158,14 +158,17 @@ func TestHangAndSny(t *testing.T) {
 // piece that is the same to both sides of midships, the upper corners the shorter.
 func TestJointsInPlan(t *testing.T) {
 	o := flatSide()
-	marks := SeamMarks{Skin: Planks, Kind: MarkFromSheer, Stations: o.Stations, Seams: []SeamMark{{Strake: "side"}}}
+	marks := SeamMarks{Skin: Planks, Kind: MarkFromSheer, Stations: o.Stations, Seams: []SeamMark{{Strake: "Side"}}}
 	for range o.Stations {
 		marks.Seams[0].Values = append(marks.Seams[0].Values, source.Is(5*measure.Inch))
 	}
-	list := []Strake{{Name: "side", Skin: Planks}}
+	list := []Strake{{Name: "side", Skin: Planks, Thickness: source.Is(measure.Inch)}}
 	s, _ := Work(o, list, DefaultRules(), marks)
 	all, _ := s.Spile(list, SawnUpper, DefaultRules())
 	whole := all[0]
+	if whole.Thick != measure.Inch { // listed as "side", marked as "Side"
+		t.Errorf("%v thick, listed as an inch", whole.Thick)
+	}
 	p, _ := whole.Between(2, 3, whole.Length.Times(0.25), whole.Length.Times(0.75), DefaultRules())
 	long := p.Ordinates[len(p.Ordinates)-1].At - p.Ordinates[0].At
 	slope := math.Atan(20./48*long.Inches()/96) * 180 / math.Pi
@@ -235,7 +238,7 @@ func TestSpileKeepsLengths(t *testing.T) {
 		}
 		for i, p := range all {
 			what := fmt.Sprintf("%s, %s %s", f.name, p.Skin, p.Strake)
-			l, k, _ := s.lined(p.Skin, p.Strake, p.Side)
+			l, k, _ := s.StrakeOf(p.Skin, p.Strake, p.Side)
 			for e, edge := range [][]flat{p.shape.upper, p.shape.lower} {
 				sum := 0.0
 				for i := 1; i < len(edge); i++ {

@@ -3,7 +3,6 @@ package hull
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
@@ -50,10 +49,11 @@ func (s *Shape) Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.Lis
 	var all []ShutterRow
 	var found finding.List
 	for _, g := range gaps {
-		thick, ok := gapThickness(g, strakes)
-		if !g.Inside.OK() || !g.Outside.OK() || !ok {
+		plank, _ := Listed(strakes, g.Skin, g.Strake, g.Side)
+		thick := plank.Thickness.Or(0)
+		if !g.Inside.OK() || !g.Outside.OK() || thick <= 0 {
 			what := "the gap is not given on both faces"
-			if !ok {
+			if thick <= 0 {
 				what = "its thickness is not listed"
 			}
 			found = append(found, finding.Finding{Kind: ShutterOpen, Cell: g.Cell, Reads: g.Strake,
@@ -67,19 +67,4 @@ func (s *Shape) Shutter(gaps []Gap, strakes []Strake) ([]ShutterRow, finding.Lis
 			Bevel: measure.Radians(math.Atan(spread / thick.Inches())), Cell: g.Cell})
 	}
 	return all, found
-}
-
-// gapThickness is the thickness listed for the plank that closes a gap.
-func gapThickness(g Gap, strakes []Strake) (measure.Length, bool) {
-	for _, s := range strakes {
-		if g.Skin != "" && s.Skin != g.Skin || !s.Thickness.OK() || s.Thickness.Value <= 0 {
-			continue
-		}
-		for _, name := range s.Names() {
-			if strings.EqualFold(name, g.Strake) {
-				return s.Thickness.Value, true
-			}
-		}
-	}
-	return 0, false
 }

@@ -57,7 +57,7 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 				if s.Skin != skin || (s.Side != hull.BothSides && s.Side != side) {
 					continue
 				}
-				width := greatest(s)
+				width := s.Widest()
 				whole := s.Thickness.OK() && s.Thickness.Value > 0 && width > 0 && s.Length.OK() && s.Length.Value > 0
 				for _, name := range s.Names() {
 					order++ // a strake left out still lies between its neighbours
@@ -79,17 +79,6 @@ func Runs(strakes []hull.Strake, sr scarf.Rules) []Run {
 		}
 	}
 	return all
-}
-
-// greatest is a strake's width where it is widest.
-func greatest(s hull.Strake) measure.Length {
-	w := s.Width.Value
-	for _, v := range s.Widths {
-		if v.OK() {
-			w = max(w, v.Value)
-		}
-	}
-	return w
 }
 
 // Mean is how wide a run is on the whole between two places along it: by the hull,

@@ -129,7 +129,7 @@ func (r *reader) widthsByStation() {
 		for _, seam := range m.Seams {
 			for i := range r.job.Strakes {
 				s := &r.job.Strakes[i]
-				if s.Name == seam.Strake && s.Skin == m.Skin && (s.Side == m.Side || m.Side == hull.BothSides) && s.Widths == nil {
+				if lacksWidths(*s, seam, m) {
 					s.Widths, s.WidthAt = seam.Values, m.Stations
 				}
 			}
@@ -142,13 +142,15 @@ func (r *reader) widthsByStation() {
 // without widths by station of its own.
 func (r *reader) listed(m hull.SeamMarks) bool {
 	for _, seam := range m.Seams {
-		found := false
-		for _, s := range r.job.Strakes {
-			found = found || s.Name == seam.Strake && s.Skin == m.Skin && (s.Side == m.Side || m.Side == hull.BothSides) && s.Widths == nil
-		}
-		if !found {
+		if !slices.ContainsFunc(r.job.Strakes, func(s hull.Strake) bool { return lacksWidths(s, seam, m) }) {
 			return false
 		}
 	}
 	return len(m.Seams) > 0
+}
+
+// lacksWidths says that a strake of the list is the one that marks are of, and has no
+// widths by station of its own.
+func lacksWidths(s hull.Strake, seam hull.SeamMark, m hull.SeamMarks) bool {
+	return strings.EqualFold(s.Name, seam.Strake) && s.Skin == m.Skin && (s.Side == m.Side || m.Side == hull.BothSides) && s.Widths == nil
 }

@@ -2,6 +2,7 @@ package write
 
 import (
 	"fmt"
+	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/lay"
@@ -76,7 +77,7 @@ func (in Input) pieceNeeds(q stock.Piece) (measure.Length, bool) {
 		return 0, false
 	}
 	for _, s := range in.Result.Spiled {
-		if s.Piece == q.Place && s.Skin == q.Skin && s.Strake == q.Strake && s.Side == q.Side {
+		if s.Piece == q.Place && s.Skin == q.Skin && strings.EqualFold(s.Strake, q.Strake) && s.Side == q.Side {
 			return in.Result.Rules.Hull.Up(s.Board), true
 		}
 	}

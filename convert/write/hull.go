@@ -90,11 +90,10 @@ func liningRows(in Input, p *page, l *hull.Lining) {
 		head += fmt.Sprintf("; the first, %s, along %s", l.Strakes[l.First].Name, cmp.Or(l.From, "the sheer"))
 	}
 	p.aside(opens(head))
-	typed := typedLengths(in.Job.Strakes)
 	for k, strake := range l.Strakes {
 		row := []sheet.Cell{text(string(l.Skin)), text(strake.Name), text(l.Side.String()), text("width"), some(strake.Length+extra(in, strake), u, long), {}, {}, {}}
-		if v, ok := typed[string(l.Skin)+" "+strake.Name]; ok {
-			row[5] = long(v, u)
+		if s, _ := hull.Listed(in.Job.Strakes, l.Skin, strake.Name, l.Side); s.Length.OK() {
+			row[5] = long(s.Length.Value, u)
 		}
 		if fore, after, ok := l.Ends(k); ok {
 			row[6], row[7] = long(fore, u), long(after, u)
@@ -153,18 +152,4 @@ func leftRows(p *page, l *hull.Lining, u measure.Style) {
 	for _, r := range l.Stealers {
 		p.line(text(string(l.Skin)), text(""), text(l.Side.String()), text("stealer"), long(r.To-r.From, u), sheet.Cell{}, long(r.From, u), long(r.To, u))
 	}
-}
-
-// typedLengths is the lengths of the list of strakes, by skin and name.
-func typedLengths(strakes []hull.Strake) map[string]measure.Length {
-	all := map[string]measure.Length{}
-	for _, s := range strakes {
-		if !s.Length.OK() {
-			continue
-		}
-		for _, name := range s.Names() {
-			all[string(s.Skin)+" "+name] = s.Length.Value
-		}
-	}
-	return all
 }

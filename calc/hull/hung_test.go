@@ -39,6 +39,7 @@ func TestAsHung(t *testing.T) {
 		{FromSheer, InsideCorner, 36 * math.Pi / 2 * 3 / 8, 1},
 		{FromSheer, OutsideCorner, 37 * math.Pi / 2 * 3 / 8, 1},
 		{FromRabbet, InsideCorner, 36 * math.Pi / 2 * 5 / 8, -1},
+		{FromRabbet, OutsideCorner, 37 * math.Pi / 2 * 5 / 8, -1},
 	} {
 		rows, found := s.AsHung(hungAt(c.line, func(k int) float64 { return c.sign * behind(k) }, c.from, c.corner), list, nil, r)
 		if len(rows) != 11 || len(found) > 0 {

@@ -36,6 +36,11 @@ func TestRoundSeams(t *testing.T) {
 	}
 }
 
+// TestLoose turns a seam by a step of an eighth over a plank of 5 in: atan(1/40).
+func TestLoose(t *testing.T) {
+	near(t, "by an eighth", float64((&Shape{Step: measure.Eighth}).Loose(5*measure.Inch)), math.Atan(1./40)*180/math.Pi, 1e-9)
+}
+
 // TestTurnsOfTheTable holds the turn between planks of widths w and v, chords of a
 // round of radius R, to asin(w/2R) + asin(v/2R).
 func TestTurnsOfTheTable(t *testing.T) {

@@ -383,6 +383,32 @@ func TestShutter(t *testing.T) {
 	if _, found = (*Shape)(nil).Shutter([]Gap{gap}, nil); len(found) != 1 {
 		t.Error("no thickness is not found")
 	}
+	// Of a back still to be hollowed by a quarter the edge is 1 1/4 in, of one to be
+	// rounded the corners lie the plank's own inch from the outside face.
+	for hollow, want := range map[measure.Length]float64{measure.Inch / 4: 1. / 10, -measure.Inch / 4: 1. / 8} {
+		s := &Shape{Linings: []Lining{{Skin: Planks, Strakes: []Lined{{Name: "14", Back: Back{Hollow: hollow, Worked: measure.Inch / 4}}}}}}
+		rows, _ = s.Shutter([]Gap{gap}, list)
+		near(t, "bevel before the back is worked", rows[0].Bevel.Tan(), want, 1e-12)
+	}
+}
+
+// TestBack works the deepest hollow or round of a plank, up to the next 64th, and lets
+// be what the bedding takes up.
+func TestBack(t *testing.T) {
+	in := measure.Inches
+	for _, c := range []struct {
+		hollows         []measure.Length
+		worked, rounded measure.Length
+	}{
+		{[]measure.Length{in(0.1), in(0.13), in(-0.05)}, 9 * measure.SixtyFourth, 0},
+		{[]measure.Length{in(0.1), in(-0.13), in(0.05)}, 9 * measure.SixtyFourth, 9 * measure.SixtyFourth},
+		{[]measure.Length{in(0.06), in(-0.05)}, 0, 0}, // under 1/16
+		{nil, 0, 0},
+	} {
+		if b := DefaultRules().back(c.hollows); b.Worked != c.worked || b.Rounded() != c.rounded {
+			t.Errorf("%v: %v worked, corners %v off; want %v and %v", c.hollows, b.Worked, b.Rounded(), c.worked, c.rounded)
+		}
+	}
 }
 
 // BenchmarkSpile is the cost of laying out every strake of a hull.

@@ -22,7 +22,9 @@ func TestDensity(t *testing.T) {
 }
 
 // Two planks of 20 ft, 6 in by 1 in: 20 board feet, 20/12 of a cubic foot; 20 sq ft
-// of inside face, 1 2/3 sq ft of the one seam between them. By hand.
+// of inside face, 1 2/3 sq ft of the one seam between them. Of two boards of 1 1/4 x 8
+// in x 22 ft, 18 1/3 board feet each, they leave 16 2/3: 5/11 of what is bought, 5/6 of
+// what is in them. By hand.
 func TestSkins(t *testing.T) {
 	r := DefaultRules()
 	r.Spread = Spread{Amount: 2}
@@ -31,7 +33,8 @@ func TestSkins(t *testing.T) {
 	strakes[1].Name = "2"
 	_, p, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), []Board{board("a", "Douglas fir", 1.25, 8, 22, 0), board("b", "Douglas fir", 1.25, 8, 12, 2)}, nil, lay.DefaultRules(), r)
 	s := p.Skins[0]
-	for _, c := range []struct{ got, want float64 }{{float64(s.Feet), 20}, {s.Weight, 33.56 * 20 / 12}, {s.Faying, 20}, {s.Seams, 20. / 12}, {s.Glue, 2 * (20 + 20./12)}} {
+	for _, c := range []struct{ got, want float64 }{{float64(s.Feet), 20}, {s.Weight, 33.56 * 20 / 12}, {s.Faying, 20}, {s.Seams, 20. / 12}, {s.Glue, 2 * (20 + 20./12)},
+		{float64(p.Summary.NetFeet), 20}, {float64(p.Summary.BoardFeet), 36 + 2./3}, {p.Summary.WasteOfBought, 500. / 11}, {p.Summary.WasteOnNet, 500. / 6}} {
 		if math.Abs(c.got-c.want) > 0.01 {
 			t.Errorf("%v, want %v", c.got, c.want)
 		}

@@ -148,6 +148,23 @@ func TestPlanKeepsTheRules(t *testing.T) {
 	}
 }
 
+// Outside feathers that point aft stand at the after ends of pieces, and so their fore
+// ends have the feather inside; pointing forward it is the other way about. The strake's
+// own ends are hood ends.
+func TestEndsOfPieces(t *testing.T) {
+	for point, want := range map[scarf.Feathers][2]End{scarf.PointAft: {FeatherInside, FeatherOutside}, scarf.PointForward: {FeatherOutside, FeatherInside}} {
+		r := scarf.DefaultRules()
+		r.Feathers = point
+		run := lay.Runs([]hull.Strake{{Name: "1", Skin: hull.Planks, Thickness: in(1), Width: in(6), Length: in(360)}}, r)[0]
+		run.Joints = []measure.Length{120 * measure.Inch, 240 * measure.Inch}
+		run.Cut()
+		p := pieces(&run)
+		if p[0].Fore != Hood || p[0].Aft != want[1] || p[1].Fore != want[0] || p[1].Aft != want[1] || p[2].Fore != want[0] || p[2].Aft != Hood {
+			t.Errorf("feathers %d: %v", point, p)
+		}
+	}
+}
+
 // Danforth and others, as in measure: here through the order. 80 boards of
 // 1 1/2 x 6 in x 16 ft are 960 board feet.
 func TestOrder(t *testing.T) {

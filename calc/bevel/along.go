@@ -35,40 +35,40 @@ type way struct {
 
 // along finds the way along an edge: by the row of distances, else by the hull's own
 // seam, else by the station spacing.
-func along(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) way {
-	if at := alongGiven(b, s, first, last); at != nil {
+func (l laid) along(r Rules) way {
+	if at := l.alongGiven(); at != nil {
 		return way{at: at, from: AlongGiven}
 	}
-	if w, ok := alongHull(b, s, edge, places, shape, first, last); ok {
+	if w, ok := l.alongHull(r); ok {
 		return w
 	}
-	at := make([]measure.Length, last+1)
-	for k := first; k <= last; k++ {
-		p := place(b.Stations[k], places)
+	at := make([]measure.Length, l.last+1)
+	for k := l.first; k <= l.last; k++ {
+		p := place(l.b.Stations[k], l.places)
 		if !p.OK() {
 			return way{}
 		}
 		at[k] = p.Value
 	}
-	return way{at: from(at, first), from: AlongSpaced}
+	return way{at: from(at, l.first), from: AlongSpaced}
 }
 
 // alongHull is the way along the hull's own seam. A station the offsets do not have
 // lies by its position in the lists of positions, which are measured from where the
 // offsets' are, and not by one of the table's own.
-func alongHull(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull.Shape, first, last int) (way, bool) {
+func (l laid) alongHull(r Rules) (way, bool) {
 	var stations []hull.Station
-	for _, st := range b.Stations[first : last+1] {
-		stations = append(stations, hull.Station{Name: st.Name, At: place(hull.Station{Name: st.Name}, places)})
+	for _, st := range l.b.Stations[l.first : l.last+1] {
+		stations = append(stations, hull.Station{Name: st.Name, At: place(hull.Station{Name: st.Name}, l.places)})
 	}
-	on, ok := shape.SeamAlong(s.Skin, s.Strake, s.Side, edge == Upper, stations)
+	on, ok := l.shape.SeamAlong(l.s.Skin, l.s.Strake, l.s.Side, r.edge(l.s) == Upper, stations)
 	if !ok {
 		return way{}, false
 	}
-	w := way{from: AlongHull, at: make([]measure.Length, last+1), fills: make([]bool, last+1)}
+	w := way{from: AlongHull, at: make([]measure.Length, l.last+1), fills: make([]bool, l.last+1)}
 	drawn := 0
 	for i, a := range on {
-		w.at[first+i], w.fills[first+i] = a.At, a.Fills
+		w.at[l.first+i], w.fills[l.first+i] = a.At, a.Fills
 		if a.Drawn {
 			drawn++
 			continue
@@ -76,23 +76,23 @@ func alongHull(b Readings, s Seam, edge Edge, places []hull.Station, shape *hull
 		w.past = append(w.past, stations[i].Name)
 		w.off = max(w.off, a.Off)
 	}
-	return w, drawn > 0 && rising(w.at[first:])
+	return w, drawn > 0 && rising(w.at[l.first:])
 }
 
 // alongGiven is the row of distances the table gives for a seam; nil where it
 // does not reach from the first reading to the last.
-func alongGiven(b Readings, s Seam, first, last int) []measure.Length {
-	if len(s.Along) != len(b.Stations) {
+func (l laid) alongGiven() []measure.Length {
+	if len(l.s.Along) != len(l.b.Stations) {
 		return nil
 	}
-	at := make([]measure.Length, last+1)
-	for k := first; k <= last; k++ {
-		if !s.Along[k].OK() {
+	at := make([]measure.Length, l.last+1)
+	for k := l.first; k <= l.last; k++ {
+		if !l.s.Along[k].OK() {
 			return nil
 		}
-		at[k] = s.Along[k].Value
+		at[k] = l.s.Along[k].Value
 	}
-	return from(at, first)
+	return from(at, l.first)
 }
 
 // from measures distances from the first; nil where they do not increase.

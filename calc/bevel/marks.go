@@ -10,17 +10,17 @@ import (
 	"strakebook/calc/source"
 )
 
-// laid is a seam ready for its marks to be laid out.
+// laid is a seam being laid out.
 type laid struct {
 	b           Readings
 	s           Seam
-	shape       *hull.Shape      // nil where the hull is not known
-	y           []float64        // bevels off square, square to the edge
-	smooth      []float64        // the same, faired
-	given       []bool           // which stations have one
-	at          []measure.Length // along the edge from the first reading
-	unseen      []bool           // which stations could not be drawn; nil where that does not matter
-	first, last int
+	places      []hull.Station // whose positions are known
+	shape       *hull.Shape    // nil where the hull is not known
+	y           []float64      // bevels off square, square to the edge
+	smooth      []float64      // the same, faired
+	given       []bool         // which stations have one
+	first, last int            // of those
+	way                        // along the edge from the first reading
 	width       func(measure.Length) measure.Length
 }
 
@@ -36,7 +36,7 @@ func (l laid) marks(r Rules) []Mark {
 	faired := curve(x, l.smooth, have) // through what was read: a gap is filled in the same way
 	var all []Mark
 	for k := l.first; k <= l.last; k++ {
-		m := Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k], Unseen: l.unseen != nil && l.unseen[k]}
+		m := Mark{At: l.at[k], Station: l.b.Stations[k].Name, Read: l.s.Readings[k], Filled: !l.given[k], Unseen: l.fills != nil && l.fills[k]}
 		if own, ok := r.own(l.shape, l.s, m.Station); ok {
 			m.Hull = source.Is(own)
 		}

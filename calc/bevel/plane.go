@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"strakebook/calc/finding"
-	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 )
 
@@ -23,31 +22,31 @@ func (b Readings) Lifted(r Rules) bool { return b.InStation || r.InStation }
 // edge: tan b / cos a, where a is the angle of the edge to the fore-and-aft line.
 // The angle is the hull's own at the seam, or follows from the distances along the
 // edge against the stations'.
-func squared(b Readings, s Seam, y []float64, at []measure.Length, from AlongFrom, places []hull.Station, shape *hull.Shape, first, last int, r Rules) finding.List {
-	if !b.Lifted(r) {
+func (l laid) squared(y []float64, r Rules) finding.List {
+	if !l.b.Lifted(r) {
 		return nil
 	}
-	spacing := make([]measure.Length, len(at))
-	known := from == AlongGiven
-	for k := first; k <= last; k++ {
-		p := place(b.Stations[k], places)
+	spacing := make([]measure.Length, len(l.at))
+	known := l.from == AlongGiven
+	for k := l.first; k <= l.last; k++ {
+		p := place(l.b.Stations[k], l.places)
 		known = known && p.OK()
 		spacing[k] = p.Value
 	}
-	cos := make([]float64, len(at))
-	for k := first; k <= last; k++ {
-		if p, ok := shape.EdgeAt(s.Skin, s.Strake, s.Side, r.edge(s) == Upper, b.Stations[k].Name); ok {
+	cos := make([]float64, len(l.at))
+	for k := l.first; k <= l.last; k++ {
+		if p, ok := l.shape.EdgeAt(l.s.Skin, l.s.Strake, l.s.Side, r.edge(l.s) == Upper, l.b.Stations[k].Name); ok {
 			cos[k] = p.Angle.Cos()
 			continue
 		}
-		fore, aft := max(first, k-1), min(last, k+1)
-		cos[k] = min(1, float64(spacing[aft]-spacing[fore])/float64(at[aft]-at[fore]))
+		fore, aft := max(l.first, k-1), min(l.last, k+1)
+		cos[k] = min(1, float64(spacing[aft]-spacing[fore])/float64(l.at[aft]-l.at[fore]))
 		if !known || cos[k] <= 0 {
-			return finding.List{{Kind: Plane, Cell: s.Cell,
-				Text: fmt.Sprintf("%s was lifted in the %s plane and its angle there is not known: the bevels are used as read", s.name(), b.Places)}}
+			return finding.List{{Kind: Plane, Cell: l.s.Cell,
+				Text: fmt.Sprintf("%s was lifted in the %s plane and its angle there is not known: the bevels are used as read", l.s.name(), l.b.Places)}}
 		}
 	}
-	for k := first; k <= last; k++ {
+	for k := l.first; k <= l.last; k++ {
 		y[k] = float64(toSquare(measure.Angle(y[k]), cos[k]))
 	}
 	return nil

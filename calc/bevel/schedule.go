@@ -85,52 +85,52 @@ func schedules(b Readings, j judged, strakes []hull.Strake, places []hull.Statio
 	var found finding.List
 	var unplaced []Seam
 	for i, s := range b.Seams {
-		y, given := slices.Clone(j.readings.Y[i]), j.readings.Given[i]
-		first, last := span(given)
-		if first >= last {
+		l := laid{b: b, s: s, places: places, shape: shape, y: slices.Clone(j.readings.Y[i]), given: j.readings.Given[i]}
+		l.first, l.last = span(l.given)
+		if l.first >= l.last {
 			continue // one reading makes no run; its lack is found by Check
 		}
-		sched := newSchedule(b, s, first, last, r)
-		w := along(b, s, sched.Edge, places, shape, first, last)
-		at, from := w.at, w.from
-		if at == nil {
+		if l.way = l.along(r); l.at == nil {
 			unplaced = append(unplaced, s)
 			continue
 		}
-		smooth := j.faired(i)
-		found = append(found, squared(b, s, y, at, from, places, shape, first, last, r)...)
-		squared(b, s, smooth, at, from, places, shape, first, last, r)
+		l.smooth = j.faired(i)
+		found = append(found, l.squared(l.y, r)...)
+		l.squared(l.smooth, r)
 		plank, known := hull.Listed(strakes, s.Skin, s.Strake, s.Side)
 		if !known {
 			found = append(found, finding.Finding{Kind: StrakeUnknown, Cell: s.Cell, Reads: s.Strake,
 				Text: fmt.Sprintf("%s has bevels but is not in the list of strakes", s.name())})
 		}
-		back := shape.BackOf(s.Skin, s.Strake, s.Side)
-		sched.Listed, sched.Worked, sched.Rounded = plank.Thickness.Value, back.Worked, back.Rounded()
-		if back.Worked == 0 {
-			sched.LetBe = back.Hollow
-		}
-		l := laid{b: b, s: s, shape: shape, y: y, smooth: smooth, given: given, at: at, unseen: w.fills, first: first, last: last}
-		l.width, sched.widthFrom = widths(b, s, plank, shape, at, first, last)
-		round := l.width
-		if back.Worked > 0 && !b.Straight {
-			l.width, plank.Width.Value = l.flat(), 0
-		}
-		sched.Thickness, sched.Width, sched.AlongFrom = r.thickness(plank, back), plank.Width.Value, from
-		sched.Past, sched.PastOff = w.past, w.off
-		sched.Marks = l.marks(r)
-		for i := range sched.Marks {
-			m := &sched.Marks[i]
-			m.Faces = (sched.Thickness - sched.Rounded).Times(m.Set.Tan())
-			sched.Less = max(sched.Less, round(m.At)-m.Width)
-		}
-		sched.widest()
-		sched.batten(r)
+		sched := l.schedule(plank, r)
 		found = append(found, sched.turns(s, r)...)
 		all = append(all, sched)
 	}
-	found = append(found, notPlaced(b, unplaced, places)...)
-	return all, found
+	return all, append(found, notPlaced(b, unplaced, places)...)
+}
+
+// schedule is what is sawn of a plank along a seam that is placed.
+func (l laid) schedule(plank hull.Strake, r Rules) Schedule {
+	b, s := l.b, l.s
+	back := l.shape.BackOf(s.Skin, s.Strake, s.Side)
+	sched := Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s), Places: b.Places,
+		From: b.Stations[l.first].Name, To: b.Stations[l.last].Name, Cell: s.Cell,
+		Thickness: r.thickness(plank, back), Listed: plank.Thickness.Value, Worked: back.Worked, Rounded: back.Rounded(),
+		Width: plank.Width.Value, AlongFrom: l.from, Past: l.past, PastOff: l.off}
+	l.width, sched.widthFrom = l.widths(plank)
+	round := l.width
+	if back.Worked > 0 && !b.Straight {
+		l.width, sched.Width = l.flat(), 0
+	}
+	sched.Marks = l.marks(r)
+	for i := range sched.Marks {
+		m := &sched.Marks[i]
+		m.Faces = (sched.Thickness - sched.Rounded).Times(m.Set.Tan())
+		sched.Less = max(sched.Less, round(m.At)-m.Width)
+	}
+	sched.widest()
+	sched.batten(r)
+	return sched
 }
 
 // notPlaced tells of the seams whose stations have no positions, once for a table.
@@ -159,9 +159,4 @@ func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
 		}
 	}
 	return finding.List{f}
-}
-
-func newSchedule(b Readings, s Seam, first, last int, r Rules) Schedule {
-	return Schedule{Strake: s.Strake, Skin: s.Skin, Side: s.Side, Edge: r.edge(s), Places: b.Places,
-		From: b.Stations[first].Name, To: b.Stations[last].Name, Cell: s.Cell}
 }

@@ -19,25 +19,25 @@ const (
 // known from: the list where it gives a width at every station, else the hull as
 // lined off, else the list's widths at some stations, else the strake's one width.
 // A hull not lined off by the widths listed is no word against these.
-func widths(b Readings, s Seam, plank hull.Strake, shape *hull.Shape, at []measure.Length, first, last int) (func(measure.Length) measure.Length, string) {
-	x, w, have := make([]float64, last+1), make([]float64, last+1), make([]bool, last+1)
-	for k := first; k <= last; k++ {
-		x[k] = at[k].Inches()
+func (l laid) widths(plank hull.Strake) (func(measure.Length) measure.Length, string) {
+	x, w, have := make([]float64, l.last+1), make([]float64, l.last+1), make([]bool, l.last+1)
+	for k := l.first; k <= l.last; k++ {
+		x[k] = l.at[k].Inches()
 		for i, st := range plank.WidthAt {
-			if strings.EqualFold(st.Name, b.Stations[k].Name) && i < len(plank.Widths) && plank.Widths[i].OK() {
+			if strings.EqualFold(st.Name, l.b.Stations[k].Name) && i < len(plank.Widths) && plank.Widths[i].OK() {
 				w[k], have[k] = plank.Widths[i].Value.Inches(), true
 			}
 		}
 	}
-	ends := have[first] && have[last]
-	all := !slices.Contains(have[first:last+1], false)
-	lined, by, ok := linedWidths(b, s, shape, first, last)
+	ends := have[l.first] && have[l.last]
+	all := !slices.Contains(have[l.first:], false)
+	lined, by, ok := l.linedWidths()
 	switch {
 	case ends && (all || !ok || by != hull.ByMarks):
 		return run(x, w, have, byStation)
 	case ok:
-		for k := first; k <= last; k++ {
-			w[k], have[k] = lined[k-first].Inches(), lined[k-first] > 0
+		for k := l.first; k <= l.last; k++ {
+			w[k], have[k] = lined[k-l.first].Inches(), lined[k-l.first] > 0
 		}
 		return run(x, w, have, linedOff)
 	}
@@ -51,20 +51,20 @@ func run(x, w []float64, have []bool, how string) (func(measure.Length) measure.
 
 // linedWidths is a strake's widths as the hull is lined off, where it crosses the
 // stations of the first reading and the last; 0 at one between that was not drawn.
-func linedWidths(b Readings, s Seam, shape *hull.Shape, first, last int) (all []measure.Length, by hull.Method, ok bool) {
-	l, place, ok := shape.StrakeOf(s.Skin, s.Strake, s.Side)
+func (l laid) linedWidths() (all []measure.Length, by hull.Method, ok bool) {
+	lining, place, ok := l.shape.StrakeOf(l.s.Skin, l.s.Strake, l.s.Side)
 	if !ok {
 		return nil, 0, false
 	}
-	by, widths := l.By, l.Strakes[place].Widths
-	for k, st := range b.Stations[first : last+1] {
+	by, widths := lining.By, lining.Strakes[place].Widths
+	for k, st := range l.b.Stations[l.first : l.last+1] {
 		w, drawn := measure.Length(0), false
-		for i, g := range shape.Stations {
+		for i, g := range l.shape.Stations {
 			if strings.EqualFold(g.Name, st.Name) && i < len(widths) {
 				w, drawn = widths[i], g.Lacks == ""
 			}
 		}
-		if w <= 0 && (drawn || k == 0 || first+k == last) {
+		if w <= 0 && (drawn || k == 0 || l.first+k == l.last) {
 			return nil, by, false
 		}
 		all = append(all, w)

@@ -37,4 +37,7 @@ func TestBlankStationAlongTheSeam(t *testing.T) {
 		}
 	}
 	near(t, "may be out by", along[4].Off.Millimetres()/1000, 0.6*(math.Sqrt(1.25)-1), 1e-3)
+	// And forward of its fore end, as far the other way.
+	along, _ = s.SeamAlong(Planks, "1", BothSides, true, []Station{at(-10.6), {Name: "10"}})
+	near(t, "from forward of the seam", along[1].At.Millimetres()/1000, 0.6+10.402288194, 1e-3)
 }

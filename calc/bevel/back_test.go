@@ -31,7 +31,8 @@ func hollow(o hull.Offsets) hull.Offsets {
 // hollow or round by 36 - 36 cos 7.5 = .308 in, 5/16 to be worked, and turn by 15
 // degrees: a hollowed back leaves its corners on a board of 1 5/16 in, whose outside
 // face is wider by 1.3125 tan 15; of a rounded one the corners lie 5/16 off it, an inch
-// from the outside face, which is narrower by tan 15 (plain geometry).
+// from the outside face, which is narrower by tan 15 (plain geometry). A back that is
+// let be stands so far off the hull, and its plank is as wide as the arc of 15 degrees.
 func TestSawnBeforeTheBackIsWorked(t *testing.T) {
 	chord, tan := 72*math.Sin(7.5*math.Pi/180), math.Tan(15*math.Pi/180)
 	o, strakes := roundOf(9, 6)
@@ -44,8 +45,18 @@ func TestSawnBeforeTheBackIsWorked(t *testing.T) {
 		offsets        hull.Offsets
 		rounded, faces float64
 	}{{"round", o, 0, 1.3125 * tan}, {"hollow", hollow(bent), 0.3125, -tan}} {
-		shape, _ := hull.Work(c.offsets, strakes, hull.DefaultRules())
+		let := hull.DefaultRules()
+		let.HollowFrom = measure.Foot
+		shape, _ := hull.Work(c.offsets, strakes, let)
 		made, _ := Computed(shape, strakes, nil, nil, DefaultRules())
+		off := math.Copysign(36-36*math.Cos(7.5*math.Pi/180), c.faces)
+		for _, s := range made {
+			if m := s.Marks[0]; math.Abs(s.LetBe.Inches()-off) > 0.005 || s.Worked != 0 || s.Thickness != measure.Inch || math.Abs(m.Width.Inches()-36*15*math.Pi/180) > 0.005 {
+				t.Errorf("%s, plank %s: stands %v off, %v thick and %v wide; want %.4f", c.name, s.Strake, s.LetBe, s.Thickness, m.Width, off)
+			}
+		}
+		shape, _ = hull.Work(c.offsets, strakes, hull.DefaultRules())
+		made, _ = Computed(shape, strakes, nil, nil, DefaultRules())
 		if len(made) != 5 {
 			t.Fatalf("%s: %d cards", c.name, len(made))
 		}

@@ -117,6 +117,9 @@ func (l laid) schedule(plank hull.Strake, r Rules) Schedule {
 		From: b.Stations[l.first].Name, To: b.Stations[l.last].Name, Cell: s.Cell,
 		Thickness: r.thickness(plank, back), Listed: plank.Thickness.Value, Worked: back.Worked, Rounded: back.Rounded(),
 		Width: plank.Width.Value, AlongFrom: l.from, Past: l.past, PastOff: l.off}
+	if back.Worked == 0 {
+		sched.LetBe = back.Hollow
+	}
 	l.width, sched.widthFrom = l.widths(plank)
 	round := l.width
 	if back.Worked > 0 && !b.Straight {

@@ -111,15 +111,7 @@ func battenOf(in Input, s bevel.Schedule) string {
 				continue
 			}
 			if i > 0 {
-				way := "out"
-				if p.Shift < 0 {
-					way = "in"
-				}
-				places := 3
-				if u == measure.StyleMM {
-					places = 1
-				}
-				return fmt.Sprintf("The batten of %s serves, shifted %s %.*f %s: within %.*f.", g.Planks[0].Strake, way, places, inUnits(p.Shift.Abs(), u), unit(u), places, inUnits(g.Off, u))
+				return shifted(g.Planks[0].Strake, p.Shift, g.Off, u)
 			}
 			var others []string
 			for _, o := range g.Planks[1:] {
@@ -129,4 +121,25 @@ func battenOf(in Input, s bevel.Schedule) string {
 		}
 	}
 	return ""
+}
+
+// shifted is how the batten of another plank serves this one, in the figures that a rule
+// shows: what they have nothing of is left out.
+func shifted(of string, by, off measure.Length, u measure.Style) string {
+	places, least := 3, measure.Inch/1000
+	if u == measure.StyleMM {
+		places, least = 1, measure.Millimetre/10
+	}
+	how := ", as it is"
+	if by.Round(least) != 0 {
+		way := "out"
+		if by < 0 {
+			way = "in"
+		}
+		how = fmt.Sprintf(", shifted %s %.*f %s", way, places, inUnits(by.Abs(), u), unit(u))
+	}
+	if off.Round(least) != 0 {
+		how += fmt.Sprintf(": within %.*f %s", places, inUnits(off, u), unit(u))
+	}
+	return fmt.Sprintf("The batten of %s serves%s.", of, how)
 }

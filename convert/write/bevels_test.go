@@ -173,3 +173,21 @@ func TestCardOfADoubtfulReading(t *testing.T) {
 		t.Errorf("the saw's caution is on %d cards of 2", got)
 	}
 }
+
+// A batten's shift is said in figures that a rule shows, or not at all.
+func TestShiftOfABatten(t *testing.T) {
+	for _, c := range []struct {
+		by, off float64
+		u       measure.Style
+		want    string
+	}{
+		{0.0625, 0.0213, measure.StyleFeet, "The batten of 2 serves, shifted out 0.062 in: within 0.021 in."},
+		{-0.0004, 0.0001, measure.StyleInches, "The batten of 2 serves, as it is."},
+		{-0.0004, 0.02, measure.StyleInches, "The batten of 2 serves, as it is: within 0.020 in."},
+		{-0.05, 0.0004, measure.StyleMM, "The batten of 2 serves, shifted in 1.3 mm."},
+	} {
+		if got := write.Shifted("2", measure.Inches(c.by), measure.Inches(c.off), c.u); got != c.want {
+			t.Errorf("%v, %v: %q, want %q", c.by, c.off, got, c.want)
+		}
+	}
+}

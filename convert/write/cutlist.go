@@ -20,7 +20,7 @@ func cutList(in Input) *page {
 	for _, c := range lengths("Length", u, 11) {
 		p.add(c)
 	}
-	for _, c := range []column{col("Fore end", 25), col("After end", 27), col("Board", 9), col("Stick", 6), col("Note", 14)} {
+	for _, c := range []column{col("Fore end", 25), col("After end", 27), col("Board", 9), col("Stick", 6), col("Note", 28)} {
 		p.add(c)
 	}
 	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Dressed, "+unit(u), 9), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))

@@ -56,6 +56,10 @@ func TestWideTables(t *testing.T) {
 		for _, w := range printed {
 			sum += w
 		}
+		const note = "dress to 1 5/64 in, work back 5/64 in once sawn" // on two lines, and all on one paper
+		if last := len(printed); s.Name == "Cut list" && (s.Rows[0][last-1].Text != "Note" || 2*printed[last-1] < float64(len(note)) || s.Out.PagesWide > 1) {
+			t.Errorf("%s: %q is %.0f letters wide", s.Name, s.Rows[0][last-1].Text, printed[last-1])
+		}
 		if s.Out.PagesWide > 1 {
 			side++
 			if s.Out.KeyCols == 0 || sum < 195 {

@@ -104,6 +104,13 @@ func (r *reader) left() {
 		if r.otherSide(first, o) {
 			text = fmt.Sprintf("the offsets here are of the %s side: the hull is drawn from those of the %s side at %s, both sides alike", r.sides[o.Cell], r.sides[first.Cell], first.Cell)
 		}
-		r.add(finding.Finding{Kind: OffsetsLeft, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: text})
+		f := finding.Finding{Kind: OffsetsLeft, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: text}
+		if r.otherPlaces(first, o) {
+			f.Kind = FramesOpen
+			f.Text = fmt.Sprintf("the offsets here are given at %ss and those at %s at %ss: nothing says that these are the same places, so the hull is drawn from the latter alone",
+				r.callOf(o.Stations).places(), first.Cell, r.callOf(first.Stations).places())
+			f.Do = "if they are the same places, call them alike or set \"frames are stations\" to yes; else take out those that do not hold"
+		}
+		r.add(f)
 	}
 }

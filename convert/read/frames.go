@@ -93,6 +93,27 @@ func (c called) otherThan(base called) bool {
 	return (c == asFrame) != (base == asFrame) && c != asNumber
 }
 
+// otherPlaces says that one of two tables of offsets is given at frames and the other at
+// stations, which nothing says are the same places.
+func (r *reader) otherPlaces(a, b hull.Offsets) bool {
+	x, y := r.callOf(a.Stations), r.callOf(b.Stations)
+	return !r.rules.Yard.FramesAreStations && x.otherThan(y) && y.otherThan(x) && !samePlaces(a.Stations, b.Stations)
+}
+
+// samePlaces says that the stations of one table lie, by their positions, where those of
+// the same names in another do.
+func samePlaces(more, fewer []hull.Station) bool {
+	if len(fewer) > len(more) {
+		more, fewer = fewer, more
+	}
+	at, ok := among(more, fewer)
+	for i := range at {
+		x, y := more[at[i]].At, fewer[i].At
+		ok = ok && x.OK() && y.OK() && x.Value == y.Value
+	}
+	return ok
+}
+
 // keyOf is the name that the positions of a list are kept under: that of a frame is
 // kept apart.
 func (r *reader) keyOf(name string, at source.Cell) string {

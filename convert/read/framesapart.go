@@ -34,7 +34,10 @@ func (r *reader) callTables() (base called) {
 	for i := range r.job.Offsets {
 		o := &r.job.Offsets[i]
 		call := r.callOf(o.Stations)
-		o.Places, base = call.places(), max(base, call)
+		o.Places = call.places()
+		if i == 0 || base == asNumber { // the hull is drawn from the first
+			base = call
+		}
 	}
 	for i := range r.job.Bevels {
 		b := &r.job.Bevels[i]

@@ -143,7 +143,7 @@ func (r *reader) join() {
 // parts says that two tables of offsets are parts of one, and not of the two
 // sides.
 func (r *reader) parts(a, b hull.Offsets) bool {
-	if r.otherSide(a, b) {
+	if r.otherSide(a, b) || r.otherPlaces(a, b) {
 		return false
 	}
 	more, fewer := a.Stations, b.Stations

@@ -69,6 +69,10 @@ func (r *reader) lengthAt(c sheet.Cell, d decision, at source.Cell, what string)
 		v.State = source.Unread
 		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
 			Text: fmt.Sprintf("%s reads %q: the hyphen may part feet from inches or be a minus", what, v.Text)})
+	case unread == nil && c.Kind == sheet.Text && footParts.MatchString(strings.ToLower(measure.Fold(c.Text))):
+		v.State = source.Unread
+		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,
+			Text: fmt.Sprintf("%s reads %q: a part of a foot, or so many of so many feet each", what, v.Text)})
 	case unread == nil && d.bared && c.Kind == sheet.Text && noughtInches.MatchString(measure.Fold(c.Text)):
 		v.State = source.Unread
 		r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: v.Text,

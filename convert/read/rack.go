@@ -1,19 +1,21 @@
 package read
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
 	"strakebook/calc/stock"
 )
 
-// rack reads a table of boards. A blank count stands for as many as are wanted;
-// a blank species is that of the row above.
+// rack reads a table of boards, one a row or several by a tally of lengths. A blank
+// count stands for as many as are wanted; a blank species is that of the row above.
 func (r *reader) rack(t *records) {
 	table := t.found("rack")
 	cols := r.lengths(t, &table, "thickness", "width", "length", "badfrom", "badto")
 	species := ""
 	r.pricesSaid(t, cols["length"].form.Unit)
+	rows := len(r.job.Rack) // that hold boards: of a tally a row has several
 	for _, row := range t.rows {
 		mark := t.text(row, "mark")
 		what := func(field string) string {
@@ -30,24 +32,40 @@ func (r *reader) rack(t *records) {
 			Mark: mark, Species: species, Source: t.text(row, "source"), Cell: t.where(row),
 			Thickness: r.length(t, row, "thickness", cols, what("thickness")),
 			Width:     r.length(t, row, "width", cols, what("width")),
-			Length:    r.length(t, row, "length", cols, what("length")),
-			Count:     r.count(t, row, "count", what("count")),
 			Price:     r.number(t, row, "price", what("price")),
 			Delivered: r.count(t, row, "delivered", what("count delivered")),
 			Bad:       r.unusable(t, row, cols, what("stretch not to be used")),
 		}
-		r.priced(t, row, &b, what("price"))
-		if b.Source == "" {
-			b.Source = "rack"
-			if b.Free() {
-				b.Source = "mill"
+		before := len(r.job.Rack)
+		for _, one := range r.lengthsOf(t, row, cols, what) {
+			b := b
+			b.Length, b.Count = one.length, one.count
+			r.priced(t, row, &b, what("price"))
+			if one.of > 0 && b.Delivered.Value == one.of {
+				b.Delivered.Value = b.Count.Value
 			}
+			switch name := cmp.Or(mark, fmt.Sprintf("row %d", rows+1)); {
+			case one.of > 0:
+				b.Mark = name + " " + one.length.Text
+			case rows < before: // the rack's own count of its rows is behind a tally's
+				b.Mark = name
+			}
+			switch {
+			case b.Source != "":
+			case b.Free():
+				b.Source = "mill"
+			default:
+				b.Source = "rack"
+			}
+			if strings.TrimSpace(mark) == "" && !b.Thickness.OK() && !b.Width.OK() && !b.Length.OK() {
+				continue
+			}
+			table.Digest += fmt.Sprint(b.Mark, b.Thickness.Value, b.Width.Value, b.Length.Value, b.Count.Value, b.Bad, ";")
+			r.job.Rack = append(r.job.Rack, b)
 		}
-		if strings.TrimSpace(b.Mark) == "" && !b.Thickness.OK() && !b.Width.OK() && !b.Length.OK() {
-			continue
+		if len(r.job.Rack) > before {
+			rows++
 		}
-		table.Digest += fmt.Sprint(b.Mark, b.Thickness.Value, b.Width.Value, b.Length.Value, b.Count.Value, b.Bad, ";")
-		r.job.Rack = append(r.job.Rack, b)
 	}
 	r.tableRead()
 	r.tables = append(r.tables, table)

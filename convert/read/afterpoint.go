@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -140,12 +141,20 @@ func (r *reader) pointedBevels(p *page, b *bevel.Readings) {
 		return
 	}
 	i, ok := minutesAfterPoint(cells)
+	if !ok && p.inMinutes {
+		i = slices.IndexFunc(cells, func(c sheet.Cell) bool { _, _, some := afterPoint(c); return some })
+		ok = i >= 0
+	}
 	if !ok || r.guideDecimal() {
 		return
 	}
+	why := "every figure after the point of the bevels can be minutes"
+	if p.inMinutes {
+		why = "words over the bevels say degrees and minutes"
+	}
 	whole, minutes, _ := strings.Cut(text(cells[i]), ".")
 	r.add(finding.Finding{Kind: PointMinutes, Cell: readings[i].Cell, Reads: text(cells[i]),
-		Text: fmt.Sprintf("every figure after the point of the bevels can be minutes: %q was read as decimals of a degree, and may stand for %s degrees %s minutes", text(cells[i]), whole, minutes)})
+		Text: fmt.Sprintf("%s: %q was read as decimals of a degree, and may stand for %s degrees %s minutes", why, text(cells[i]), whole, minutes)})
 }
 
 // guideDecimal says that the guide has the figures in decimals.

@@ -29,6 +29,8 @@ type page struct {
 	hints   []hint                // the book's own names
 	gone    map[int]bool          // columns of parts that were joined to those before them
 	named   []source.Cell         // cells taken as settings by their names
+
+	inMinutes bool // its words say that angles are in degrees and minutes
 }
 
 func newPage(b *sheet.Book, s *sheet.Sheet) *page {

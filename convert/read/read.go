@@ -127,7 +127,9 @@ func (r *reader) open(books []*sheet.Book) {
 				r.add(finding.Finding{Kind: SheetUnused, Cell: source.Cell{Book: b.Name, Sheet: s.Name},
 					Text: "a table of ours, worked out from a builder's book: nothing on it but decisions was read"})
 			default:
-				r.pages = append(r.pages, newPage(b, s))
+				p := newPage(b, s)
+				r.minuted(p)
+				r.pages = append(r.pages, p)
 			}
 		}
 	}

@@ -29,6 +29,9 @@ var (
 	romanText   = regexp.MustCompile(`^(?:(st(?:a|n)?|stations?|moulds?|molds?)[. :]*)?(x{0,3}(?:ix|iv|v?i{1,3}|v))$`)
 )
 
+// anglesAt is what says, after a station's name, that angles stand below: degrees, deg min.
+var anglesAt = regexp.MustCompile(`[ ,(]+(?:degrees|degs?|°)\.?(?: ?(?:[,;:/&+-]|and )? ?(?:minutes|mins?|')\.?)?\)?$`)
+
 // namedStations are stations known by a name alone.
 var namedStations = []string{"x", "xx", "fp", "ap", "bow", "stem", "midship", "midships", "amidships", "mid", "m", "⊗", "⌽", "φ", "fwd", "aft"}
 
@@ -58,6 +61,9 @@ func (r *reader) nameIn(c sheet.Cell) (n name, ok bool) {
 	t := strings.Trim(strings.ToLower(measure.Fold(c.Text)), ". ")
 	if len(t) > 24 {
 		return name{}, false
+	}
+	if m := stationText.FindStringSubmatch(anglesAt.ReplaceAllString(t, "")); m != nil && m[1] != "" {
+		t = anglesAt.ReplaceAllString(t, "")
 	}
 	if m := stationText.FindStringSubmatch(t); m != nil {
 		v := numberOf(m[2])

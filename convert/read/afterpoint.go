@@ -142,7 +142,10 @@ func (r *reader) pointedBevels(p *page, b *bevel.Readings) {
 	}
 	i, ok := minutesAfterPoint(cells)
 	if !ok && p.inMinutes {
-		i = slices.IndexFunc(cells, func(c sheet.Cell) bool { _, _, some := afterPoint(c); return some })
+		i = slices.IndexFunc(cells, func(c sheet.Cell) bool {
+			_, _, some := afterPoint(c)
+			return some && (c.Kind == sheet.Number || strings.Contains(c.Text, "."))
+		})
 		ok = i >= 0
 	}
 	if !ok || r.guideDecimal() {

@@ -89,7 +89,7 @@ var (
 	ColumnUnread = &finding.Kind{
 		Code: "column-unread", Severity: finding.Warning, Title: "column of widths or prices that cannot be read",
 		Why:    "Its heading names widths or prices, and not at which stations or of how much they are: what is in it was not used.",
-		Remedy: "head widths \"Width at sta. 2\" by a station of the offsets, prices by what they are of: each, per board foot, per running foot or metre, per cubic metre",
+		Remedy: "head widths by two or more stations of the offsets, as \"Width at sta. 2\", or the greatest alone \"Width\"; prices by what they are of: each, per board foot, per running foot or metre, per cubic metre",
 	}
 	SummaryLeft = &finding.Kind{
 		Code: "summary-left", Severity: finding.Note, Title: "the table's own summary",

@@ -1,6 +1,8 @@
 package hull
 
 import (
+	"math"
+	"slices"
 	"testing"
 
 	"strakebook/calc/measure"
@@ -41,6 +43,18 @@ func TestRuns(t *testing.T) {
 	if runs, _ = s.Runs(list, r); runs[5].Length.Value > 21*measure.Foot {
 		t.Errorf("computed %v", runs[5].Length.Value.Feet())
 	}
+	// No strake is shorter than the hull and what is left on at both ends, nor narrower.
+	for i, one := range runs[:5] {
+		drawn := s.Linings[0].Strakes[i]
+		if wide := slices.Max(drawn.Widths); one.Length.Value < drawn.Length+4*measure.Inch || one.Width.Value < wide {
+			t.Errorf("strake %s is %v by %v, drawn %v by %v", one.Name, one.Length.Value, one.Width.Value, drawn.Length, wide)
+		}
+	}
+	// From station 5, 5 ft aft, to station 15 along the sheer: 2 (x/2 sqrt(1 + x^2/400)
+	// + 10 asinh(x/20)) of x = 5, plain calculus.
+	part, _ := s.Runs([]Strake{{Name: "1", Skin: Planks, From: "5", To: "15"}}, r)
+	near(t, "part of a strake", part[0].Length.Value.Feet(), 5*math.Sqrt(1+25./400)+20*math.Asinh(0.25)+4./12, 0.03)
+	near(t, "its fore end", part[0].Start.Value.Feet(), 5, 1e-9)
 	var none *Shape
 	if same, found := none.Runs(list, r); len(same) != 3 || found != nil {
 		t.Error("without a hull the list changes")

@@ -36,8 +36,8 @@ func species(s string) string { return strings.ToLower(strings.TrimSpace(s)) }
 
 // across is a run's size in a board's thickness and in its width. Strips are
 // ripped off the edge of a board, whose thickness becomes their width, unless
-// the yard rips them flat. A sawn strip needs the same allowance to dress on its
-// two sawn faces that a plank needs on its two faces.
+// the yard rips them flat. Nothing is kept to dress the two faces that are ripped:
+// they are listed as they leave the saw.
 func across(run *lay.Run, r Rules) (thick, wide measure.Length) {
 	if run.Skin == hull.Strips && !r.StripsFlat {
 		return run.Wide, run.Thick

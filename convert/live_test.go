@@ -17,7 +17,7 @@ import (
 // Every stored figure of a live formula is what the formula comes to: the book
 // is written without them, and what is worked out on reading it is held to them.
 func TestStoredFiguresAreWhatTheirFormulasComeTo(t *testing.T) {
-	for _, set := range [][]string{nil, {"units=mm", "strips flat=yes", "dressing by=quarters", "share slanted cuts=yes"}, {"units=inches", "hardwood measure=yes", "face up=inside", "batten thickness=3/4", "saw faired bevels=yes", "scarf nib=1/16", "share slanted cuts=yes"}} {
+	for _, set := range [][]string{nil, {"units=mm", "strips flat=yes", "dressing by=quarters", "share slanted cuts=yes", "saw offset to=middle"}, {"units=inches", "hardwood measure=yes", "face up=inside", "batten thickness=3/4", "saw faired bevels=yes", "scarf nib=1/16", "share slanted cuts=yes", "saw offset to=far side"}} {
 		done, err := readBooks([]*sheet.Book{Starter()}, Options{Set: set})
 		if err != nil {
 			t.Fatal(err)

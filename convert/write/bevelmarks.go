@@ -2,7 +2,6 @@ package write
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"strakebook/calc/bevel"
@@ -64,7 +63,7 @@ func markLine(in Input, p *page, s bevel.Schedule, i int) []sheet.Cell {
 
 // battens is the cells that need the plank's thickness and width, blank without.
 func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark) (batten, out, width, faces, thick, parallel sheet.Cell) {
-	if s.Thickness == 0 || s.Width == 0 {
+	if s.Depth == 0 {
 		return
 	}
 	u, r := in.units(), in.Result.Rules.Bevel
@@ -82,23 +81,22 @@ func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark) (batten, out, wi
 	}
 	faces = livef(small(m.Faces, u), "%s*%s", through, tan(p.here("Set")))
 	width, thick = small(m.Width, u), small(s.Thickness, u)
-	batten, out = small(m.Batten, u), small(m.SetOut, u)
-	if follows(m, s, r) {
-		batten = livef(batten, "%s-%s%s", p.here("Width"), set("saw offset"), rides(p.here("Set")))
-		out = livef(out, "%s-(%s-%s%s)", p.here("Batten"), p.here("Width"), set("saw offset"), rides(p.here("Parallel")))
-	}
+	batten = livef(small(m.Batten, u), "%s-%s%s", p.here("Width"), offset(r), rides(p.here("Set")))
+	out = livef(small(m.SetOut, u), "%s-(%s-%s%s)", p.here("Batten"), p.here("Width"), offset(r), rides(p.here("Parallel")))
 	parallel = number(float64(s.Parallel), sheet.Degrees)
 	return
 }
 
-// follows says that a mark's batten is what the formula on the sheet makes of it:
-// where the saw is set otherwise, the figure stands without one.
-func follows(m bevel.Mark, s bevel.Schedule, r bevel.Rules) bool {
-	b := float64(m.Width-r.Offset) + float64(r.Batten+s.Thickness-s.Rounded)*m.Set.Tan()
-	if r.FaceUp == bevel.Inside {
-		b = float64(m.Width-r.Offset) - float64(r.Batten+s.Rounded)*m.Set.Tan()
+// offset is the saw's offset to the plank's side of the kerf, by the part of the kerf
+// that it is measured to.
+func offset(r bevel.Rules) string {
+	switch r.OffsetTo {
+	case bevel.KerfMiddle:
+		return fmt.Sprintf("(%s-%s/2)", set("saw offset"), set("bevel kerf"))
+	case bevel.KerfFarSide:
+		return fmt.Sprintf("(%s-%s)", set("saw offset"), set("bevel kerf"))
 	}
-	return math.Abs(b-float64(m.Batten)) < 1000
+	return set("saw offset")
 }
 
 // remark is what there is to say at a mark.

@@ -123,7 +123,7 @@ func asMade(in Input, c sheet.Cell) sheet.Cell {
 // blade is the line of a card with the blade, the parallel batten's bevel and the
 // plank's size, or which of these is not known.
 func blade(in Input, p *page, s bevel.Schedule, first, last int) []sheet.Cell {
-	if s.Thickness == 0 || s.Width == 0 || len(s.Marks) == 0 {
+	if s.Depth == 0 {
 		return one(sheet.Cell{Kind: sheet.Text, Text: noBatten(s), Style: sheet.CardLine})
 	}
 	u := in.units()

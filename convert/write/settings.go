@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"strakebook/calc"
+	"strakebook/calc/bevel"
 	"strakebook/calc/measure"
 	"strakebook/calc/scarf"
 	"strakebook/calc/setting"
@@ -37,7 +38,7 @@ func settings(in Input) *page {
 			value.Text = held
 		}
 		common, _ := settingCell(defaults[i], u)
-		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) {
+		if slices.Contains(followed, s.Name) || in.slopeFollowed(s.Name) || s.Name == "bevel kerf" && now.Bevel.OffsetTo != bevel.KerfPlankSide {
 			value.Style = sheet.Input
 		}
 		p.name(set(s.Name), "Value")

@@ -77,14 +77,16 @@ func (r *reader) decide() {
 		}
 		p := r.pageAt(d.Cell)
 		if p != nil {
-			d.Cell.Book = p.book.Name
+			w.decision.Cell.Book = p.book.Name
+			r.follow(p, &w)
+			d.Cell = w.decision.Cell
 		}
-		if p != nil && !d.Stands() && !d.Undone() {
-			if why := p.moved(w); why != "" {
+		if p != nil && !d.Undone() {
+			if why := p.moved(w); why != "" && (!d.Stands() || hull.Decides(d.Code)) {
 				r.stale(w, why)
 				continue
 			}
-			if now, changed := p.changed(w); changed {
+			if now, changed := p.changed(w); changed && !d.Stands() {
 				r.stale(w, otherwise(w, now))
 				continue
 			}

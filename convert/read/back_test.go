@@ -1,8 +1,11 @@
 package read
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
+	"strakebook/calc"
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
@@ -97,6 +100,46 @@ func TestDecisionOfAnotherFigure(t *testing.T) {
 		at := source.Cell{Book: book[0].Name, Sheet: "Offsets", Row: 4, Col: 3}
 		if has(r.found, "decision-taken", at) != c.still || has(r.found, "decision-idle", at) == c.still {
 			t.Errorf("decided of %q in %q, and %q stands there: %v", c.reads, c.row, c.cell.Text, r.codes(finding.Note))
+		}
+	}
+}
+
+// A decision follows its row and column to where they stand now, if they named one cell
+// alone when it was written and name one cell now, which reads the same; never to another.
+func TestDecisionFollowsItsRow(t *testing.T) {
+	const wl2, key = "WL 2-0-0|0-2-0|1-x-0|2-2-4|2-6-0", "WL 2-0-0 / 0-2-0 / Station 1"
+	for _, c := range []struct {
+		what, row, reads, word string
+		rows                   []string // below the first line, the decided one of which was the first
+		to                     int      // the row it is followed to; 0: it is not
+	}{
+		{"moved down", key, "1-x-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2}, 5},
+		{"moved far, figures as they were", key, "1-x-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-2-4|2-1-4|2-5-0", "WL 1-9-0|0-1-6|1-2-6|2-1-6|2-5-6", wl2}, 6},
+		{"twice now", key, "1-x-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2, wl2}, 0},
+		{"twice then", key + " (one of 2)", "1-x-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2}, 0},
+		{"one of very many then", key + " (one of many)", "1-x-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2}, 0},
+		{"reads otherwise", key, "1-y-0", "1-3-0", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2}, 0},
+		{"another line in its place", key, "1-x-0", "1-3-0", []string{"WL 3-0-0|0-2-0|1-x-0|2-2-4|2-6-0"}, 0},
+		{"where it was", key, "1-x-0", "1-3-0", []string{wl2}, 4},
+		{"a blank", key, "", "1-3-0", []string{"WL 1-6-0|0-1-4|1-2-4|2-1-4|2-5-0", "WL 2-0-0|0-2-0||2-2-4|2-6-0"}, 5},
+		{"a blank filled since", key, "", "1-3-0", []string{"WL 1-6-0|0-1-4||2-1-4|2-5-0", wl2}, 0},
+		{"a word", key, "1-x-0", "keep", []string{"WL 1-6-0|0-1-4|1-x-0|2-1-4|2-5-0", wl2}, 5},
+	} {
+		book := decided("Offsets!C4", "", c.word, "length-unread")
+		more := sheetOf("", "\n"+strings.Join(c.rows, "\n"))
+		book[0].Sheets[0].Rows = append(book[0].Sheets[0].Rows[:3:3], more.Rows...)
+		ours := book[0].Sheets[1]
+		ours.Set(2, 5, sheet.Cell{Kind: sheet.Text, Text: c.reads})
+		ours.Set(1, 10, cellOf("text:Row and column"))
+		ours.Set(2, 10, cellOf("text:"+c.row))
+		r := read(t, book, Options{})
+		at := source.Cell{Book: book[0].Name, Sheet: "Offsets", Row: c.to, Col: 3}
+		followed := has(r.found, "decision-taken", at)
+		if c.word == "keep" {
+			followed = slices.ContainsFunc(r.job.Decisions, func(d calc.Decision) bool { return d.Cell == at && d.Stands() })
+		}
+		if followed != (c.to > 0) || has(r.found, "decision-moved", at) != (c.to > 4) || len(r.job.Decisions) > 1 || c.to == 0 && len(r.job.Decisions) > 0 {
+			t.Errorf("%s: followed to row %d %v; %v", c.what, c.to, followed, r.codes(finding.Note))
 		}
 	}
 }

@@ -30,7 +30,8 @@ type page struct {
 	gone    map[int]bool          // columns of parts that were joined to those before them
 	named   []source.Cell         // cells taken as settings by their names
 
-	inMinutes bool // its words say that angles are in degrees and minutes
+	ones      map[string]sheet.One // its cells by what is beside them
+	inMinutes bool                 // its words say that angles are in degrees and minutes
 }
 
 func newPage(b *sheet.Book, s *sheet.Sheet) *page {

@@ -32,21 +32,6 @@ func (p *page) changed(w warned) (now string, changed bool) {
 	return now, !p.inParts(d.Reads, d.Cell.Row, d.Cell.Col)
 }
 
-// moved is why a decision may not be of the cell that stands in its place now, "" where
-// it is. One blank is like another, and so are two equal figures: the row and column
-// must be those it was written of. Of a blank they must be known.
-func (p *page) moved(w warned) string {
-	d := w.decision
-	now := p.sheet.Beside(d.Cell.Row, d.Cell.Col)
-	switch {
-	case w.beside == "" && d.Reads == "" && d.Text != "":
-		return "the cell was blank, and the Warnings sheet does not say of which row and column it was"
-	case w.beside == "" || strings.EqualFold(w.beside, now):
-		return ""
-	}
-	return fmt.Sprintf("in its place stands %q now and %q when it was written", now, w.beside)
-}
-
 // inParts says that a figure of several parts, feet and inches and eighths, stands in
 // as many cells side by side.
 func (p *page) inParts(reads string, row, col int) bool {

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"fmt"
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -26,6 +28,53 @@ func (s *Sheet) Beside(row, col int) string {
 		}
 	}
 	return strings.Join(words, " / ")
+}
+
+// One is a cell that is known by what is beside it, and how many are known by the same.
+type One struct{ Row, Col, Of int }
+
+// mostCells is the largest sheet whose cells are told from one another.
+const mostCells = 200_000
+
+// Ones is every cell of the sheet, blank ones among them, by what is beside it, in lower
+// case; none of a sheet too large.
+func (s *Sheet) Ones() map[string]One {
+	wide := 0
+	for _, row := range s.Rows {
+		wide = max(wide, len(row))
+	}
+	if wide*len(s.Rows) > mostCells {
+		return nil
+	}
+	all := map[string]One{}
+	for row := range s.Rows {
+		for col := range wide {
+			key := strings.ToLower(s.Beside(row+1, col+1))
+			all[key] = One{row + 1, col + 1, all[key].Of + 1}
+		}
+	}
+	return all
+}
+
+// OneOf is what is beside a cell as it is written down: with a remark where other cells
+// of the sheet are known by the same, so that none is taken for another later.
+func OneOf(beside string, ones map[string]One) string {
+	switch one := ones[strings.ToLower(beside)]; {
+	case beside == "" || one.Of == 1:
+		return beside
+	case one.Of == 0:
+		return beside + " (one of many)"
+	default:
+		return fmt.Sprintf("%s (one of %d)", beside, one.Of)
+	}
+}
+
+var oneOf = regexp.MustCompile(` \(one of (?:many|\d+)\)$`)
+
+// Alone is what OneOf was given, and whether it was of one cell alone.
+func Alone(written string) (beside string, alone bool) {
+	beside = oneOf.ReplaceAllString(written, "")
+	return beside, beside == written && beside != ""
 }
 
 // plain is what a cell holds, however a spreadsheet shows it.

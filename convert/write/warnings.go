@@ -15,9 +15,10 @@ func warnings(in Input) *page {
 	p.csv = true
 	p.empty = "Nothing was found."
 	p.note("Where links to the marked cell. In Decision write take for the first thing suggested, keep to let it stand, undo to take back what you decided before, or a value of your own, and hand this book back.")
+	ones := map[*sheet.Sheet]map[string]sheet.One{}
 	for i, f := range in.Findings {
 		where := in.linked(text(f.Cell.String()), f.Cell)
-		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), decision(f), words(f.Code), words(in.beside(f.Cell)))
+		p.line(whole(i+1), text(f.Severity.String()), where, words(f.Text), words(f.Reads), words(f.Suggests), words(f.ToDo()), decision(f), words(f.Code), words(in.beside(f.Cell, ones)))
 	}
 	if n := len(p.rows); n > 0 {
 		p.drop = []sheet.DropDown{{Range: sheet.Range{Top: 2, Left: 8, Bottom: 1 + n, Right: 8}, Words: []string{"take", "keep"}}}
@@ -37,12 +38,16 @@ func decision(f finding.Finding) sheet.Cell {
 }
 
 // beside is the row and column of a cell of the builder's, in his own words: by them a
-// decision finds its place again, or is known to have lost it.
-func (in Input) beside(c source.Cell) string {
+// decision finds its place again, or is known to have lost it. Ones is the cells of the
+// sheets looked at.
+func (in Input) beside(c source.Cell, ones map[*sheet.Sheet]map[string]sheet.One) string {
 	for _, b := range in.Books {
 		for _, s := range b.Sheets {
 			if b.Name == c.Book && s.Name == c.Sheet && c.Row > 0 {
-				return s.Beside(c.Row, c.Col)
+				if _, seen := ones[s]; !seen {
+					ones[s] = s.Ones()
+				}
+				return sheet.OneOf(s.Beside(c.Row, c.Col), ones[s])
 			}
 		}
 	}

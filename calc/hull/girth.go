@@ -36,8 +36,13 @@ func Work(o Offsets, strakes []Strake, r Rules, marks ...SeamMarks) (*Shape, fin
 	s := h.shape()
 	found := h.gaps()
 	n := h.newNet()
-	on := h.skinned(n, h.depths(strakes))
+	skins, f := h.skinThicknesses(strakes)
+	s.Skins = skins
+	on := h.skinned(n, h.depths(skins))
 	s.Moulds, s.Board = h.moulds(n, on), h.board(n)
+	if h.placed && s.Surface != SurfaceUnstated {
+		found = append(found, f...)
+	}
 	found = append(found, h.unskinned(on)...)
 	linings, f := h.linings(strakes, marks, on)
 	s.Linings = linings

@@ -13,9 +13,9 @@ type depths struct {
 }
 
 // depths follows from the thicknesses of the skins.
-func (h *hull) depths(strakes []Strake) depths {
+func (h *hull) depths(skins []SkinThickness) depths {
 	var d depths
-	inner, outer := thicknesses(strakes)
+	inner, outer := thicknesses(skins)
 	to := h.o.To(h.r)
 	from := [4]float64{BetweenSkins: outer.Inches(), InsidePlanking: outer.Inches() + inner.Inches()}
 	if to == SurfaceUnstated {
@@ -30,17 +30,12 @@ func (h *hull) depths(strakes []Strake) depths {
 }
 
 // thicknesses is that of the strip skin, and of everything laid outside it.
-func thicknesses(strakes []Strake) (inner, outer measure.Length) {
-	seen := map[Skin]bool{}
-	for _, s := range strakes {
-		if seen[s.Skin] || !s.Thickness.OK() {
-			continue
-		}
-		seen[s.Skin] = true
+func thicknesses(skins []SkinThickness) (inner, outer measure.Length) {
+	for _, s := range skins {
 		if s.Skin == Strips {
-			inner += s.Thickness.Value
+			inner += s.Thickness
 		} else {
-			outer += s.Thickness.Value
+			outer += s.Thickness
 		}
 	}
 	return inner, outer

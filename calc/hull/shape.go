@@ -21,6 +21,7 @@ type Shape struct {
 	Lines    []LineLength
 	Moulds   []Mould
 	Board    []BoardBevel
+	Skins    []SkinThickness // that the surfaces of the planking are drawn for
 	Linings  []Lining
 }
 

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -92,6 +93,13 @@ func mouldNotes(in Input, p *page) {
 		edge = "left square, and laid in so far that the face away from the " + in.places().String() + " line clears the planking"
 	}
 	p.note(fmt.Sprintf("Moulds are %s thick, edges %s. Face on the %s line: %s (standing: the fore face forward of the widest %[3]s and the after face abaft it).", in.units().Small(r.MouldThickness), edge, in.places(), r.MouldFace))
+	if skins := in.Result.Hull.Skins; len(skins) > 0 {
+		var each []string
+		for _, t := range skins {
+			each = append(each, string(t.Skin)+" "+in.units().Small(t.Thickness))
+		}
+		p.note("The surfaces are drawn for a planking of one thickness in each skin: " + strings.Join(each, ", ") + ". Behind a strake that is thicker the mould is dressed down by the difference, behind a thinner one packed out, unless it is to stand proud or shy outside.")
+	}
 	if r.FloorToBase > 0 {
 		p.note("Heights are down to the hull from the floor, which lies " + in.units().Long(r.FloorToBase) + " from the base line: the hull is built upside down.")
 	} else {

@@ -84,4 +84,22 @@ func TestAsHungWithoutOffsets(t *testing.T) {
 	if len(rows) != 1 || rows[0].Ahead != 0 || rows[0].Next[0].Width != 5*measure.Inch || len(found) != 1 || found[0].Kind != HungOpen {
 		t.Errorf("rows %v, found %v", rows, found)
 	}
+	// The same edge by marks that are the strakes' widths, and from the rabbet up, 25 in
+	// less 15 of five.
+	for j := range marks.Seams {
+		marks.Seams[j].Values[0].Value = 5 * measure.Inch
+	}
+	marks.Kind = MarkWidths
+	rows, _ = s.AsHung(hungAt(15, func(int) float64 { return 0 }, FromSheer, InsideCorner), nil, []SeamMarks{marks}, DefaultRules())
+	if len(rows) != 1 || rows[0].Wanted != 15*measure.Inch || rows[0].Next[0].Width != 5*measure.Inch {
+		t.Errorf("by widths: %v", rows)
+	}
+	for j := range marks.Seams {
+		marks.Seams[j].Values[0].Value = measure.Length(4-j) * 5 * measure.Inch
+	}
+	marks.Kind = MarkFromRabbet
+	rows, _ = s.AsHung(hungAt(10.3, func(int) float64 { return 0 }, FromRabbet, InsideCorner), nil, []SeamMarks{marks}, DefaultRules())
+	if len(rows) != 1 || rows[0].Ahead != -3*measure.Inch/10 || rows[0].Next[0].Width != 5*measure.Inch+measure.Inch/10 {
+		t.Errorf("from the rabbet: %v", rows)
+	}
 }

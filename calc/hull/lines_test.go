@@ -129,7 +129,14 @@ func stem(z float64) float64 { return 60 * (1 - math.Sqrt(z/36)) }
 // TestRakedStem ends every waterline on the stem between two stations: its length
 // is (120 - stem) sqrt(1 + 0.3^2).
 func TestRakedStem(t *testing.T) {
-	s, _ := Work(raked(), nil, DefaultRules())
+	s, _ := Work(raked(), []Strake{{Name: "1-6", Skin: Planks, Count: source.Is(6)}}, DefaultRules())
+	// The first strake begins where its upper edge does, at the stem head on station 0.
+	fore, after, ok := s.Linings[0].Ends(0)
+	near(t, "fore end of the first strake", fore.Inches(), stem(36), 1e-3)
+	near(t, "after end", after.Inches(), 120, 1e-3)
+	if lower := s.Linings[0].Seams[1].run.p[0].x; !ok || lower < 3 {
+		t.Errorf("its lower edge begins at %v", lower)
+	}
 	n := 0
 	for _, l := range s.Lines {
 		if l.Role != Waterline {

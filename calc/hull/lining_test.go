@@ -87,6 +87,44 @@ func TestSharesAddUp(t *testing.T) {
 	}
 }
 
+// TestDrawnAsListed lists six planks of 4, 5 and 6 in down a quarter of a round of 36
+// in: they are drawn so wide at every station, and 56.549 - 30 in is left below them.
+func TestDrawnAsListed(t *testing.T) {
+	var list []Strake
+	for i, wide := range []float64{4, 5, 6, 6, 5, 4} {
+		list = append(list, Strake{Name: fmt.Sprint(i + 1), Skin: Planks, Width: source.Is(measure.Inches(wide))})
+	}
+	s, _ := Work(roundOffsetsEvery(1, func(float64) float64 { return 36 }), list, DefaultRules())
+	for k := range s.Stations {
+		for i, one := range s.Linings[0].Strakes {
+			near(t, "width", one.Widths[k].Inches(), list[i].Width.Value.Inches(), 0.01)
+		}
+		near(t, "left below", s.Linings[0].Left[k].Inches(), 18*math.Pi-30, 0.01)
+	}
+}
+
+// TestStripsOverTheSheer lays strips 5 in wide up a flat side from a level chine, under
+// a sheer that stands 40 + 10 u^2 up, u = x/48 - 1: the seam 45 up runs out where 10 u^2
+// is 5, 33.94 in from midships, and is so much short of 48 long at either end. Between
+// stations a foot apart the sheer is taken straight, by which it is .34 in out.
+func TestStripsOverTheSheer(t *testing.T) {
+	o := flatSide()
+	o.Surface = InsidePlanking
+	r := DefaultRules()
+	r.StripsFrom = "chine"
+	s, _ := Work(o, []Strake{{Name: "strips", Skin: Strips, Width: source.Is(5 * measure.Inch)}}, r)
+	seen := 0
+	for _, seam := range s.Linings[0].Seams {
+		if p := seam.Points[0]; p.Crosses && (p.Up-45*measure.Inch).Abs() < measure.Eighth {
+			seen++
+			near(t, "both ends of the seam", seam.Length.Inches(), 2*(48-48*math.Sqrt(0.5)), 0.8)
+		}
+	}
+	if seen != 1 {
+		t.Errorf("%d seams at 45 in", seen)
+	}
+}
+
 // TestParallelStrips lays strips 3 in wide on a quarter of a cone: so many at its
 // greatest end, running out along the rabbet as it narrows, each as long as the
 // cone has girth for it.

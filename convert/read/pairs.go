@@ -71,24 +71,8 @@ func (r *reader) sections(o hull.Offsets, table source.Table, points []sectionPo
 	for i, s := range o.Stations {
 		at[s.Name] = i
 	}
-	shared := map[measure.Length]map[string]bool{}
-	var heights []measure.Length
-	for _, p := range points {
-		if !p.up.OK() {
-			continue
-		}
-		if shared[p.up.Value] == nil {
-			shared[p.up.Value] = map[string]bool{}
-			heights = append(heights, p.up.Value)
-		}
-		shared[p.up.Value][p.station] = true
-	}
-	slices.Sort(heights)
 	lines := map[measure.Length]int{}
-	for _, h := range heights {
-		if 5*len(shared[h]) < 3*len(o.Stations) {
-			continue
-		}
+	for _, h := range sharedHeights(points, len(o.Stations)) {
 		lines[h] = len(o.Lines)
 		l := hull.Line{Role: hull.Waterline, Values: make([]source.Reading[measure.Length], len(o.Stations))}
 		o.Lines = append(o.Lines, l)
@@ -125,6 +109,29 @@ func (r *reader) sections(o hull.Offsets, table source.Table, points []sectionPo
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
 	r.tables = append(r.tables, table)
 	r.job.Offsets = append(r.job.Offsets, o)
+}
+
+// sharedHeights is the heights at which three stations in five or more have a point,
+// from the lowest up.
+func sharedHeights(points []sectionPoint, stations int) []measure.Length {
+	at := map[measure.Length]map[string]bool{}
+	for _, p := range points {
+		if !p.up.OK() {
+			continue
+		}
+		if at[p.up.Value] == nil {
+			at[p.up.Value] = map[string]bool{}
+		}
+		at[p.up.Value][p.station] = true
+	}
+	var heights []measure.Length
+	for h, named := range at {
+		if 5*len(named) >= 3*stations {
+			heights = append(heights, h)
+		}
+	}
+	slices.Sort(heights)
+	return heights
 }
 
 // pairBlock is one section's two columns.

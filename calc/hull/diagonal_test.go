@@ -81,3 +81,31 @@ func TestDiagonals(t *testing.T) {
 		t.Logf("%s: %d of %d found, %d of %d at the ends, %d others named", h.name, found, seeded, endsFound, ends, wrongly)
 	}
 }
+
+// A quarter round of 36 in drawn from diagonals that run down at 30 degrees from the
+// centre line, besides its deck and its rabbet, is as round: its girth is 18 pi.
+func TestDrawnFromDiagonals(t *testing.T) {
+	o := Offsets{Resolution: measure.SixtyFourth, Surface: InsidePlanking, Form: measure.Form{Unit: measure.InInches, Notation: measure.Decimal}}
+	line := func(l Line, value float64) {
+		for range 3 {
+			l.Values = append(l.Values, source.Is(measure.Inches(value)))
+		}
+		o.Lines = append(o.Lines, l)
+	}
+	for k := range 3 {
+		o.Stations = append(o.Stations, Station{Name: fmt.Sprint(k), At: source.Is(measure.Feet(float64(4 * k)))})
+	}
+	line(Line{Name: "deck", View: Height, Role: Deck}, 36)
+	line(Line{Name: "deck", View: HalfBreadth, Role: Deck}, 36)
+	line(Line{Name: "rabbet", View: Height, Role: Rabbet}, 0)
+	sin, cos := math.Sincos(math.Pi / 6)
+	for around := 10.0; around < 90; around += 10 {
+		s, c := math.Sincos(around * math.Pi / 180)
+		out := 36 * s / cos // along the diagonal
+		line(Line{Name: fmt.Sprint("Diagonal ", around), View: Diagonal, Role: DiagonalLine, At: source.Is(measure.Inches(36*(1-c) + out*sin)), Down: source.Is(measure.Angle(30))}, out)
+	}
+	s, _ := Work(o, nil, DefaultRules())
+	for _, g := range s.Stations {
+		near(t, "girth", g.Girth.Inches(), 18*math.Pi, 0.02)
+	}
+}

@@ -27,7 +27,7 @@ type Job struct {
 	Rules     Rules
 	Decisions []Decision // on figures of the offsets, and those to let a finding stand; those of other cells are read already
 
-	SetInBook []SetInBook // settings and prices that the builder changed in the new book itself
+	SetInBook []SetInBook // settings and prices that the builder changed in the new book itself, or gave on the command line
 
 	TakeProposals bool // the likeliest reading is taken of every offset that one is proposed of
 }
@@ -43,11 +43,12 @@ func (j Job) Places() hull.Places {
 	return hull.AtStations
 }
 
-// SetInBook is one value that the builder changed in the new book itself, and what
-// his own tables, or the defaults, have in its place.
+// SetInBook is one value that the builder changed in the new book itself, or gave on the
+// command line, and what his own tables, or the defaults, have in its place.
 type SetInBook struct {
 	Name, Before string
 	Cell         source.Cell // of a price, the board it is of
+	Commanded    bool        // given on the command line, of this book or of one before it
 }
 
 // Decision is what the builder wrote beside a finding on a Warnings sheet that

@@ -26,6 +26,7 @@ type box struct {
 	made   string // what the book was made with
 	held   bool   // changed in a book before
 	before string // what it was set in place of then
+	asked  bool   // by the command line, and unchanged since
 	of     string // the board a price is of, and where the rack has it
 	rack   string
 }
@@ -49,6 +50,7 @@ func (r *reader) boxes(p *page) {
 		}
 		if m := sheet.HeldByBox.FindStringSubmatch(b.rack); m != nil {
 			b.held, b.before, b.rack = true, m[1], m[2]
+			b.asked = strings.HasPrefix(text(p.sheet.At(row, cols["Source"])), sheet.ByCommand) && !b.changed()
 		}
 		if name == "units" {
 			r.madeIn = b.made
@@ -97,6 +99,7 @@ func (r *reader) followBoxes() {
 	r.leftUnits()
 	var prices []box
 	base := r.withoutBoxes()
+	r.base = base
 	first := map[string]box{}
 	for _, b := range r.boxed {
 		if strings.HasPrefix(b.name, pricePrefix) {
@@ -142,7 +145,7 @@ func (r *reader) followBoxes() {
 			from = tables.at
 		}
 		r.boxTold = append(r.boxTold, r.boxHolds(b, s.Told(r.metric(b)), told, from, r.sameAs(b, was, b.stood())))
-		r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: s.Name, Before: told})
+		r.job.SetInBook = append(r.job.SetInBook, calc.SetInBook{Name: s.Name, Before: told, Commanded: b.asked})
 	}
 	r.boxed = prices
 }
@@ -165,7 +168,11 @@ func (r *reader) metric(b box) bool {
 // boxHolds is what is told of a box that is followed, and what in place of: what stood
 // when the book was made, or what was changed since.
 func (r *reader) boxHolds(b box, now, was string, from source.Cell, stood bool) finding.Finding {
-	f := finding.Finding{Kind: BoxFollowed, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q is %s, as written in its box on the Settings sheet, in place of %s", b.name, now, cmp.Or(was, "none"))}
+	by := "as written in its box on the Settings sheet"
+	if b.asked {
+		by = "as the command line had it when the book was made"
+	}
+	f := finding.Finding{Kind: BoxFollowed, Cell: b.valueAt, Reads: b.value, Text: fmt.Sprintf("%q is %s, %s, in place of %s", b.name, now, by, cmp.Or(was, "none"))}
 	if from != (source.Cell{}) {
 		f.Also = []source.Cell{from}
 		f.Text += " at " + from.String()
@@ -225,13 +232,20 @@ func (r *reader) sameAs(b box, was, stood string) bool {
 	return s.SetIn(was, "") == nil && s.Told(true) == told
 }
 
-// overBoxes drops what the command line sets from what is told of and carried on.
+// overBoxes puts what the command line sets in place of what the boxes do: it is not
+// told of, and is carried on in its turn.
 func (r *reader) overBoxes() {
 	var kept []calc.SetInBook
 	for i, set := range r.job.SetInBook {
 		if r.stated[set.Name].by == byBox {
 			kept = append(kept, set)
 			r.add(r.boxTold[i])
+		}
+	}
+	for _, s := range r.rules.Settings() {
+		before := settingNamed(r.base.Settings(), s.Name)
+		if r.stated[s.Name].by == byCommand && (s.Name == "units" || !sameFigure(before.Written(), s.Written())) {
+			kept = append(kept, calc.SetInBook{Name: s.Name, Before: before.Told(r.rules.Yard.Units == measure.StyleMM), Commanded: true})
 		}
 	}
 	r.job.SetInBook = kept

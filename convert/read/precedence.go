@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"strakebook/calc"
 	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
@@ -28,7 +29,7 @@ func (r *reader) slopesSet() {
 		if strips {
 			name, set = "strip scarf slope", r.rules.Scarf.StripSlope
 		}
-		if r.stated[name].by != byCommand {
+		if !r.commanded(name) {
 			continue
 		}
 		var listed []source.Reading[float64]
@@ -44,6 +45,12 @@ func (r *reader) slopesSet() {
 	}
 }
 
+// commanded says that a setting is as the command line has it, or had it when the book
+// was made that is handed back.
+func (r *reader) commanded(name string) bool {
+	return r.stated[name].by == byCommand || slices.ContainsFunc(r.job.SetInBook, func(s calc.SetInBook) bool { return s.Name == name && s.Commanded })
+}
+
 // passedOver tells of figures listed that a setting held over.
 func (r *reader) passedOver(name, set, says string, listed []source.Reading[float64]) {
 	if len(listed) == 0 {
@@ -51,7 +58,7 @@ func (r *reader) passedOver(name, set, says string, listed []source.Reading[floa
 	}
 	f := finding.Finding{Kind: ConventionTwo, Cell: listed[0].Cell, Reads: listed[0].Text,
 		Text: fmt.Sprintf("%s, and %s: %s was used", says, r.stated[name].says(name, set), set),
-		Do:   fmt.Sprintf("leave %q off the command line where the list is right", name)}
+		Do:   fmt.Sprintf("leave %q off the command line, or write in its box what it was, where the list is right", name)}
 	for _, l := range listed[1:] {
 		f.Also = append(f.Also, l.Cell)
 	}

@@ -34,6 +34,7 @@ type reader struct {
 	given    []givenSetting
 	stated   map[string]stated // settings by name
 	decided  []warned
+	base     calc.Rules                                // without those and what the command line sets
 	boxed    []box                                     // values changed on a Settings sheet of ours
 	boxUnits []box                                     // every line of that sheet, for its unit
 	madeIn   string                                    // the units that sheet was made in

@@ -52,16 +52,24 @@ func (b *Book) begins(row int, headings []string) bool {
 }
 
 // ByBox is where a value on our Settings sheet comes from that the builder changed
-// there, in a book before: what it stands in place of, and where that stands.
-func ByBox(before, from string) string {
-	by := strings.TrimSpace(byBox + " " + before)
+// there, in a book before, or gave on the command line: what it stands in place of, and
+// where that stands.
+func ByBox(commanded bool, before, from string) string {
+	by := byBox
+	if commanded {
+		by = ByCommand
+	}
+	by = strings.TrimSpace(by + inPlace + " " + before)
 	if from != "" {
 		by += "; " + from
 	}
 	return by
 }
 
-const byBox = "its box on this sheet, in place of"
+const byBox, inPlace = "its box on this sheet", ", in place of"
+
+// ByCommand begins those of a value given on the command line.
+const ByCommand = "the command line"
 
 // HeldByBox is the words of ByBox.
-var HeldByBox = regexp.MustCompile(`^` + byBox + ` ?(.*?)(?:; (the rack, .*))?$`)
+var HeldByBox = regexp.MustCompile(`^(?:` + byBox + `|` + ByCommand + `)` + inPlace + ` ?(.*?)(?:; (the rack, .*))?$`)

@@ -50,8 +50,8 @@ func settings(in Input) *page {
 		if made.Style == sheet.Input {
 			made.Style = common.Style
 		}
-		if before, held := in.heldByBox(s.Name, source.Cell{}); held {
-			by = sheet.ByBox(before, "")
+		if held, ok := in.heldByBox(s.Name, source.Cell{}); ok {
+			by = sheet.ByBox(held.Commanded, held.Before, "")
 		}
 		p.line(text(s.Name), value, text(unit), common, made, words(s.Meaning), words(by))
 		p.conventionRows(s.Name, apart)
@@ -62,8 +62,8 @@ func settings(in Input) *page {
 			if b.PerFoot {
 				unit = "a board foot"
 			}
-			if before, held := in.heldByBox("price "+b.Called(i), b.Cell); held {
-				by = sheet.ByBox(before, by)
+			if held, ok := in.heldByBox("price "+b.Called(i), b.Cell); ok {
+				by = sheet.ByBox(held.Commanded, held.Before, by)
 			}
 			p.name(priceName(i), "Value")
 			p.line(text("price "+b.Called(i)), number(b.Price.Value, sheet.Input), text(unit), sheet.Cell{}, made, words(b.PriceOf()), words(by))
@@ -95,14 +95,14 @@ func settingCell(s setting.Setting, u measure.Style) (sheet.Cell, string) {
 }
 
 // heldByBox is what a value stands in place of that the builder changed in the new
-// book itself.
-func (in Input) heldByBox(name string, of source.Cell) (before string, held bool) {
+// book itself, or gave on the command line.
+func (in Input) heldByBox(name string, of source.Cell) (held calc.SetInBook, ok bool) {
 	for _, s := range in.Job.SetInBook {
 		if s.Name == name && s.Cell == of {
-			return s.Before, true
+			return s, true
 		}
 	}
-	return "", false
+	return held, false
 }
 
 func priceName(row int) string { return fmt.Sprint(sheet.NamePrefix, "price_", row+1) }

@@ -72,13 +72,20 @@ func (b Readings) values(s Seam, r Rules) (y []float64, given []bool) {
 
 // written is a bevel as the builder would write it in this table.
 func (b Readings) written(v float64, r Rules) string {
+	if b.Rise != 0 {
+		return b.hullsOwn(v, r)
+	}
 	return b.onGauge(v, r).Round(b.step()).Write()
 }
 
 // hullsOwn is a bevel of the hull's as this table has it, to the hundredth that the
 // card gives it to.
 func (b Readings) hullsOwn(v float64, r Rules) string {
-	return b.onGauge(v, r).Round(hundredth).Write()
+	own := b.onGauge(v, r).Round(hundredth).Write()
+	if b.Rise != 0 {
+		own += "°" // its own figures are of something else
+	}
+	return own
 }
 
 // hundredth is the step of the hull's own bevels as they are shown.

@@ -56,6 +56,7 @@ type Readings struct {
 	Seams      []Seam
 	Gauge      Gauge
 	InStation  bool          // lifted in the station plane instead of square to the edge
+	Rise       float64       // the tangent of a bevel written as 1, in a table of rises; 0: it is in degrees
 	Straight   bool          // widths are straight across, corner to corner: of gaps
 	Resolution measure.Angle // the gauge's smallest step, from the readings
 	Cell       source.Cell

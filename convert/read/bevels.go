@@ -20,6 +20,7 @@ func (r *reader) bevels(t *stationTable) {
 	b := bevel.Readings{Cell: corner}
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
+	in := r.riseOf(t.wordsAbout(), t.page, corner)
 	read := r.seamReader(t)
 	var readings []measure.Angle
 	digest := ""
@@ -35,19 +36,21 @@ func (r *reader) bevels(t *stationTable) {
 		}
 		s := read(row)
 		for _, col := range cols {
-			v := r.angle(t.see(row, col), t.place(row, col), s)
+			v := r.angle(t.see(row, col), t.place(row, col), s, in)
 			s.Readings = append(s.Readings, v)
 			digest += v.Text + ";"
 			if v.OK() {
 				readings = append(readings, v.Value)
 			}
 		}
-		r.beyond(t, row, &s)
+		r.beyond(t, row, &s, in)
 		b.Seams = append(b.Seams, s)
 	}
 	b.Gauge, b.InStation = r.gauge(t.wordsAbout(), t.page, b), r.inStation(t.wordsAbout(), t.page, corner)
-	r.pointedBevels(t.page, &b)
-	b.Resolution = step(readings)
+	if r.riseTold(in, &b); b.Rise == 0 {
+		r.pointedBevels(t.page, &b)
+	}
+	b.Resolution = in.step(readings)
 	table := t.found("bevels", decision{})
 	table.Stations, table.Lines, table.Digest = len(b.Stations), len(b.Seams), digest
 	table.Unit, table.Notation = "degrees", b.Gauge.String()
@@ -71,13 +74,13 @@ func (r *reader) gaugeOfGuide() bevel.Gauge {
 
 // beyond takes the readings written beyond the last station: how many there are
 // is held against the stations.
-func (r *reader) beyond(t *stationTable, row int, s *bevel.Seam) {
+func (r *reader) beyond(t *stationTable, row int, s *bevel.Seam, in rise) {
 	for col := t.right + 1; !slices.Contains(t.group, col); col++ {
 		c := t.see(row, col)
 		if c.Kind != sheet.Number && (c.Kind != sheet.Text || !figure(c.Text)) {
 			return
 		}
-		s.Readings = append(s.Readings, r.angle(c, t.place(row, col), *s))
+		s.Readings = append(s.Readings, r.angle(c, t.place(row, col), *s, in))
 		t.tick(row, col)
 	}
 }
@@ -101,15 +104,38 @@ func step(readings []measure.Angle) measure.Angle {
 // seamText is a seam named by the two strakes it lies between.
 var seamText = regexp.MustCompile(`^(\d+) ?[-/&] ?(\d+)$`)
 
-// angle reads one reading. What was typed as 2:30 for two and a half degrees a
-// spreadsheet takes for a time of day.
-func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam) source.Reading[measure.Angle] {
+// angle reads one reading, of degrees or of the rise that its table is in. What was
+// typed as 2:30 for two and a half degrees a spreadsheet takes for a time of day.
+func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam, in rise) source.Reading[measure.Angle] {
 	v := source.Reading[measure.Angle]{Text: text(c), Cell: at}
 	what := fmt.Sprintf("bevel of %s %s", s.Skin, s.Strake)
 	unread := func(expected, suggests string) {
 		v.State = source.Unread
 		r.add(finding.Finding{Kind: AngleUnread, Cell: at, Reads: v.Text, Suggests: suggests,
 			Text: fmt.Sprintf("%s reads %q: expected %s", what, v.Text, expected)})
+	}
+	rising := c.Kind == sheet.Number || c.Kind == sheet.Text && !measure.IsDash(c.Text)
+	switch {
+	case in.open:
+		v.State = source.Unread
+		if c.Kind == sheet.Empty {
+			v.State = source.Blank
+		}
+		return v
+	case in.one != 0 && rising:
+		a, expected := in.angle(c)
+		if v.Value, v.State = a, source.Given; expected != "" {
+			unread(expected, "")
+		}
+		r.struck(c, at)
+		return v
+	case rising && c.Kind == sheet.Number && strings.HasSuffix(c.Text, "%"):
+		unread("degrees, and the cell is shown per cent", "")
+		return v
+	case rising && fineFraction.MatchString(measure.Fold(c.Text)):
+		unread("degrees, such as 2.5 or 2 1/2, or words over the table that say of what this is a part: 1/8 in. to the inch is a bevel of 7.13 degrees", "")
+		r.struck(c, at)
+		return v
 	}
 	switch c.Kind {
 	case sheet.Number:

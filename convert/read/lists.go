@@ -139,6 +139,8 @@ func (r *reader) longBevels(t *records) {
 	b := bevel.Readings{Cell: t.page.cell(t.head, t.left)}
 	want := bevel.Seam{Skin: r.captionSkin(t.caption)}
 	table := t.found("bevels")
+	about := append([]string{t.heads[t.cols["bevels"]]}, t.caption...)
+	in := r.riseOf(about, t.page, b.Cell)
 	last := ""
 	var readings []measure.Angle
 	for _, row := range t.rows {
@@ -155,7 +157,7 @@ func (r *reader) longBevels(t *records) {
 		}
 		s := seamIn(&b, want)
 		c, cell, _ := t.cell(row, "bevels")
-		v := r.angle(c, cell, *s)
+		v := r.angle(c, cell, *s, in)
 		s.Readings = slices.Concat(s.Readings, make([]source.Reading[measure.Angle], max(0, k+1-len(s.Readings))))
 		if s.Readings[k].State != source.Blank {
 			r.add(finding.Finding{Kind: ValueTwice, Cell: cell, Also: []source.Cell{s.Readings[k].Cell}, Reads: v.Text, Suggests: s.Readings[k].Text,
@@ -172,9 +174,11 @@ func (r *reader) longBevels(t *records) {
 		s := &b.Seams[i]
 		s.Readings = slices.Concat(s.Readings, make([]source.Reading[measure.Angle], len(b.Stations)-len(s.Readings)))
 	}
-	b.Gauge, b.InStation = r.gauge(t.caption, t.page, b), r.inStation(t.caption, t.page, b.Cell)
-	r.pointedBevels(t.page, &b)
-	b.Resolution = step(readings)
+	b.Gauge, b.InStation = r.gauge(about, t.page, b), r.inStation(about, t.page, b.Cell)
+	if r.riseTold(in, &b); b.Rise == 0 {
+		r.pointedBevels(t.page, &b)
+	}
+	b.Resolution = in.step(readings)
 	table.Stations, table.Lines, table.Unit, table.Notation = len(b.Stations), len(b.Seams), "degrees", b.Gauge.String()
 	r.tables = append(r.tables, table)
 	r.job.Bevels = append(r.job.Bevels, b)

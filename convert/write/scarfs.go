@@ -40,7 +40,7 @@ func scarfs(in Input) *page {
 		p.line(text(string(r.Skin)), small(r.Thickness, u), n, livef(small(r.Run, u), "%s*%s", p.here("Slope"), nibs()),
 			livef(number(float64(r.Angle), sheet.Ratio), "DEGREES(ATAN(1/%s))", p.here("Slope")), livef(text(fmt.Sprintf("1 in %g", r.Slope)), `"1 in "&%s`, p.here("Slope")),
 			livef(small(r.Face, u), "%s*SQRT(%s^2+1)", nibs(), p.here("Slope")), small(r.Width, u), live(glue, area),
-			whole(r.Joints), whole(r.ForeCuts), whole(r.AfterCuts), livef(gap, "%s*ABS(TAN(RADIANS(%s)))", p.here("Cut face"), set("fence difference")),
+			whole(r.Joints), whole(r.Joints), whole(r.Joints), livef(gap, "%s*ABS(TAN(RADIANS(%s)))", p.here("Cut face"), set("fence difference")),
 			text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Fore })), text(in.sawnInOrder(runs, r, func(q stock.Piece) stock.End { return q.Aft })), number(r.Slope, sheet.Ratio))
 	}
 	return p

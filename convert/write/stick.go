@@ -64,7 +64,7 @@ func marked(q *stock.Piece, turned bool) string {
 func (d *drawer) saving(s stick, i int) string {
 	q := &d.in.Result.Plan.Pieces[s.on[i]]
 	n := slope(d.in, d.runs[runKey{q.Skin, q.Strake, q.Side}])
-	return fmt.Sprintf("MAX(0,%s*(%s-4*%s)+%s*(1-SQRT(%s*%s+1)))", n, figure(inUnits(q.Thickness+q.Hollow, d.in.units())), set("scarf nib"), set("cross-cut kerf"), n, n)
+	return fmt.Sprintf("MAX(0,%s*(%s-4*%s)+%s*(1-SQRT(%s*%s+1)))", n, figure(inUnits(q.Dressed(), d.in.units())), set("scarf nib"), set("cross-cut kerf"), n, n)
 }
 
 // takes is what a stick's pieces take, as a formula.

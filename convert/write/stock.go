@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
@@ -152,20 +151,11 @@ func largest(in Input, c stock.Cut, s stick) (across, through measure.Length) {
 		on = c.Pieces
 	}
 	for _, k := range on {
-		a, t := faces(in.Result.Plan.Pieces[k], in.Result.Rules.Stock)
+		q := &in.Result.Plan.Pieces[k]
+		a, t := in.Result.Rules.Stock.Across(q.Skin, q.Width, q.Dressed())
 		across, through = max(across, a), max(through, t)
 	}
 	return across, through
-}
-
-// faces is a piece's size across its board and through it, with the hollow worked
-// out of its back: a strip is ripped off
-// the board's edge, whose thickness becomes its width, unless set otherwise.
-func faces(q stock.Piece, r stock.Rules) (across, through measure.Length) {
-	if q.Skin == hull.Strips && !r.StripsFlat {
-		return q.Thickness, q.Width
-	}
-	return q.Width, q.Thickness + q.Hollow
 }
 
 // volumeColumn is how much wood a board is, as the yard measures it.

@@ -19,10 +19,14 @@ type warned struct {
 	decision calc.Decision
 	suggests string
 	beside   string // the row and column that it was written of
+	where    string // its cell, as the Warnings sheet has it
+	carried  bool   // as it was decided before, and not written anew
+	answered bool   // on the Queries sheet
 }
 
 // back takes from a sheet of ours the decisions that the builder wrote on it.
 func (r *reader) back(p *page) {
+	r.answersOn(p)
 	head, cols := heads(p, "Where", "Decision", "Code")
 	if head == 0 {
 		return
@@ -36,9 +40,6 @@ func (r *reader) back(p *page) {
 		if before && (decision == "" || calc.Decision{Value: decision}.Stands()) {
 			decision = at("Suggests") // as decided before: it holds until it is changed
 		}
-		if decision == "" {
-			continue
-		}
 		if !ok || !fine {
 			name, line, col = at("Where"), 0, 0
 		}
@@ -51,7 +52,12 @@ func (r *reader) back(p *page) {
 		} else {
 			d.Value = decision
 		}
-		r.decided = append(r.decided, warned{d, at("Suggests"), at("Row and column")})
+		w := warned{decision: d, suggests: at("Suggests"), beside: at("Row and column"), where: at("Where"), carried: before && decision == at("Suggests")}
+		if decision == "" {
+			r.undecided = append(r.undecided, w)
+			continue
+		}
+		r.decided = append(r.decided, w)
 	}
 }
 
@@ -62,6 +68,7 @@ var saidBefore = regexp.MustCompile(`is taken as ".*" \(([^()]+)\)$`)
 // anything is read of them. What was decided of an offset goes with the job: what
 // is suggested of it follows from the whole table.
 func (r *reader) decide() {
+	r.answer()
 	var loose []warned
 	for _, w := range r.decided {
 		d := w.decision
@@ -123,8 +130,12 @@ func (r *reader) decide() {
 		}
 		d.Take, d.Value, d.Read, d.Was = false, value, true, text(was)
 		r.job.Decisions = append(r.job.Decisions, d)
+		by := "decided on the Warnings sheet"
+		if w.answered {
+			by = "answered on the Queries sheet"
+		}
 		r.add(finding.Finding{Kind: DecisionTaken, Cell: d.Cell, Reads: text(was), Suggests: value, Decision: value,
-			Text: fmt.Sprintf("read as %q, as decided on the Warnings sheet", value)})
+			Text: fmt.Sprintf("read as %q, as %s", value, by)})
 	}
 	r.looseUnmet(loose)
 }

@@ -22,32 +22,34 @@ type Options struct {
 
 // reader is one reading of some books.
 type reader struct {
-	words    *words
-	rules    calc.Rules
-	pages    []*page
-	job      calc.Job
-	tables   []source.Table
-	dropped  []source.Table
-	found    finding.List
-	guide    []sheet.GuideRow
-	now      *sheet.GuideRow // the line of the guide being read by
-	given    []givenSetting
-	stated   map[string]stated // settings by name
-	decided  []warned
-	base     calc.Rules                                // without those and what the command line sets
-	boxed    []box                                     // values changed on a Settings sheet of ours
-	boxUnits []box                                     // every line of that sheet, for its unit
-	madeIn   string                                    // the units that sheet was made in
-	boxTold  []finding.Finding                         // what is told of those of the settings
-	at       map[string]source.Reading[measure.Length] // positions of stations by name
-	numbered map[source.Cell]bool                      // headings of widths by a number alone
-	calls    map[source.Cell]called                    // what stations are called at their names
-	bare     measure.Unit                              // of a bare number, by Settings
-	bared    bool                                      // some figure was read by that
-	named    map[string]name                           // texts already looked at as names of stations
-	sides    map[source.Cell]hull.Side                 // that tables of offsets are of
-	sidings  map[source.Cell]string                    // half sidings stated in the titles of lines
-	torn     map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
+	words     *words
+	rules     calc.Rules
+	pages     []*page
+	job       calc.Job
+	tables    []source.Table
+	dropped   []source.Table
+	found     finding.List
+	guide     []sheet.GuideRow
+	now       *sheet.GuideRow // the line of the guide being read by
+	given     []givenSetting
+	stated    map[string]stated // settings by name
+	decided   []warned
+	undecided []warned // rows of a Warnings sheet that nothing is written in
+	answers   []answer
+	base      calc.Rules                                // without those and what the command line sets
+	boxed     []box                                     // values changed on a Settings sheet of ours
+	boxUnits  []box                                     // every line of that sheet, for its unit
+	madeIn    string                                    // the units that sheet was made in
+	boxTold   []finding.Finding                         // what is told of those of the settings
+	at        map[string]source.Reading[measure.Length] // positions of stations by name
+	numbered  map[source.Cell]bool                      // headings of widths by a number alone
+	calls     map[source.Cell]called                    // what stations are called at their names
+	bare      measure.Unit                              // of a bare number, by Settings
+	bared     bool                                      // some figure was read by that
+	named     map[string]name                           // texts already looked at as names of stations
+	sides     map[source.Cell]hull.Side                 // that tables of offsets are of
+	sidings   map[source.Cell]string                    // half sidings stated in the titles of lines
+	torn      map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
 	// Of the table being read.
 	bareCells []bareCell

@@ -15,7 +15,7 @@ func queries(in Input) *page {
 		col("Lines beside", 20), col("What is doubtful", 36), col("Proposed", 22), col("Used meanwhile", 12), col("Answer", 14), col("Where", 12))
 	p.csv, p.wide = true, true
 	p.note("Of the table as read. Used meanwhile: what the tables of this book go by until the answer comes; a blank, the figure as it reads, or none where it cannot be believed.")
-	p.note("The figure in the answer goes into Decision on the Warnings sheet, and this book is handed back.")
+	p.note("Write the figure that the designer answers in Answer, as the table writes it, and hand this book back: it is followed as a decision on the Warnings sheet is.")
 	for i, q := range in.Result.Queries {
 		p.line(whole(i+1), words(q.Line), words(q.Station), words(q.Reads), words(both(q.Before, q.After)), words(both(q.Below, q.Above)),
 			words(q.Text), words(q.Suggests), words(in.usedFor(q.Cell)), sheet.Cell{Style: sheet.Input}, in.linked(text(q.Cell.String()), q.Cell))

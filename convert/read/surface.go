@@ -38,18 +38,25 @@ var gauges = []phrase[bevel.Gauge]{
 }
 
 var planes = []phrase[bool]{
-	{regexp.MustCompile(`\b(station plane|plane of the stations?)\b`), true},
+	{regexp.MustCompile(`\b(?:` + stationWords + ` plane|plane of (?:the |each )?` + stationWords + `|along (?:the |each )` + stationWords + `|(?:lifted|taken|measured|read|bevels?)\b[^.;]*\bathwartships?)\b`), true},
 	{regexp.MustCompile(`\bsquare to the (\w+ )?(edge|seam)\b`), false},
 }
+
+// stationWords is what the places where bevels are lifted are called.
+const stationWords = `(?:stations?|frames?|moulds?|molds?|sections?)`
+
+// squareToPlane is words that name the stations' plane and not what lies in it.
+var squareToPlane = regexp.MustCompile(`\b(?:square|normal|right angles) to (?:the )?(?:plane of (?:the )?)?` + stationWords + `\b`)
+
+// denied is what words say that something is not: it states nothing.
+var denied = regexp.MustCompile(`\b(?:not|never)\b[^,;:.()]*`)
 
 // saidOf is what the words over a table and about its sheet state of a
 // convention.
 func saidOf[T comparable](all []phrase[T], words []string) (said spoken[T]) {
 	for _, w := range words {
 		t := strings.ToLower(measure.Fold(w))
-		if strings.Contains(t, " not ") {
-			continue
-		}
+		t = squareToPlane.ReplaceAllString(denied.ReplaceAllString(t, " "), " ")
 		for _, p := range all {
 			if !p.re.MatchString(t) {
 				continue
@@ -132,12 +139,22 @@ func (r *reader) gauge(own []string, p *page, b bevel.Readings) bevel.Gauge {
 // else as the book's own words say.
 func (r *reader) inStation(own []string, p *page, at source.Cell) bool {
 	words := saidAbout(planes, own, p)
+	remarks, titles := p.sheetWords()
+	odd := slices.IndexFunc(slices.Concat(own, remarks, titles), func(w string) bool {
+		t := strings.ToLower(measure.Fold(w))
+		return squareToPlane.MatchString(t) || slices.ContainsFunc(denied.FindAllString(t, -1), planes[1].re.MatchString)
+	})
 	if who := r.stated["lifted in station plane"]; who.by != "" {
 		return over(r, "lifted in station plane", r.rules.Bevel.InStation, who, words, at, func(yes bool) string {
 			return map[bool]string{true: "yes, in the plane of the station", false: "no, square to the edge"}[yes]
 		})
 	}
 	switch {
+	case odd >= 0 && !words.is:
+		said := slices.Concat(own, remarks, titles)[odd]
+		r.add(finding.Finding{Kind: ConventionOpen, Cell: at, Reads: said,
+			Text: fmt.Sprintf("%q does not say in which plane the bevels were lifted: they are taken as square to the edge", said),
+			Do:   "write over them \"square to the edge\" or \"in the plane of the stations\", or set \"lifted in station plane\""})
 	case words.two:
 		r.add(finding.Finding{Kind: ConventionTwo, Cell: at, Text: "the book's words about the plane in which bevels were lifted name two"})
 	case words.is:

@@ -1,8 +1,10 @@
 package read
 
 import (
+	"fmt"
 	"testing"
 
+	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 )
 
@@ -34,6 +36,29 @@ func TestSurfaceSaid(t *testing.T) {
 		}
 		if got := r.job.Offsets[0].Surface; got != want.surface || told != want.told {
 			t.Errorf("%q: %v, thickness told %v: %v", words, got, told, r.codes(0))
+		}
+	}
+}
+
+// What the words about bevels say of the plane they were lifted in; what is denied says
+// nothing, and what leaves it open is asked.
+func TestPlaneSaid(t *testing.T) {
+	for words, want := range map[string]string{
+		"Bevels, degrees from square, lifted along the frame":                              "true []",
+		"Bevels, degrees off square, lifted athwartships":                                  "true []",
+		"Bevels off square; in the plane of the frames":                                    "true []",
+		"Bevels off square; lifted in the plane of the moulds, not square to the edge":     "true []",
+		"Bevels off square, mould plane":                                                   "true []",
+		"Bevels, degrees, not lifted in the station plane":                                 "false []",
+		"Bevels, degrees, square to the edge, not in the plane of the frames":              "false []",
+		"Bevels off square; lifted square to the station plane":                            "false [convention-open@B2]",
+		"Bevels off square; not lifted square to the edge":                                 "false [convention-open@B2]",
+		"Bevels, degrees, lifted off the frames in the mould loft":                         "false []",
+		"Bevels, degrees off square; taken in the shop and read at the frames on the skin": "false []",
+	} {
+		r := read(t, bookOf(sheetOf("Bevels", words+"\nStrake|Edge|Sta. 1|Sta. 2|Sta. 3\n3|upper|2|2|2\n4|upper|2|2|2")), Options{})
+		if got := fmt.Sprint(r.job.Bevels[0].InStation, r.codes(finding.Error)); got != want {
+			t.Errorf("%s: %s, want %s", words, got, want)
 		}
 	}
 }

@@ -7,7 +7,7 @@ func Kinds() []*finding.Kind {
 	return []*finding.Kind{
 		LengthDate, LengthDateAsked, LengthUnread, LengthImpossible, LengthTwoWays, LengthChosen, PointInches, PointMinutes, UnitOpen, UnitAgainst, AngleUnread, AngleTime, NumberUnread,
 		FormulaUnworked, SettingUnknown, SettingUnread, SettingTwice, TableTwice, TablesDiffer, TableUnknown, LayoutOpen,
-		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed, StrakeRange,
+		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed, StrakeRange, StrakeNone,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
 		GuideUnread, GuideUnmet, DecisionTaken, DecisionMoved, PlanBefore, FlawUnplaced, BoxFollowed, BoxAgainst, BoxLeft, TableEdge, OffsetsLeft, ListOpen, FramesOpen, ColumnUnread,

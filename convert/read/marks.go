@@ -31,6 +31,9 @@ func (r *reader) marks(t *stationTable) {
 		r.add(finding.Finding{Kind: ConventionOpen, Cell: corner, Text: "girths by station are given, and nothing says whether from the sheer or from the rabbet"})
 		return
 	}
+	if t.kind == "widths" && r.widthsOutside(strings.Split(words, "\n"), corner) {
+		return
+	}
 	table := t.found(t.kind, d)
 	table.Stations = len(stations)
 	hung := t.kind == "marks" && hungText.MatchString(words)

@@ -14,6 +14,7 @@ import (
 // mark is called by its place in the list.
 func (r *reader) pieces(t *records) {
 	table := t.found("pieces")
+	r.otherSizes(t)
 	cols := r.lengths(t, &table, "thickness", "width", "length")
 	species := ""
 	for i, row := range t.rows {

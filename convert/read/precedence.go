@@ -16,6 +16,7 @@ import (
 
 // against holds what the tables give against what is set, once all are read.
 func (r *reader) against() {
+	r.slopesOfRuns()
 	r.slopesSet()
 	r.spacingIdle()
 	r.bareIdle()

@@ -43,6 +43,7 @@ type reader struct {
 	boxTold   []finding.Finding                         // what is told of those of the settings
 	at        map[string]source.Reading[measure.Length] // positions of stations by name
 	numbered  map[source.Cell]bool                      // headings of widths by a number alone
+	scarfRuns map[source.Cell]measure.Length            // what strakes list for their scarfs, where that is a run
 	calls     map[source.Cell]called                    // what stations are called at their names
 	bare      measure.Unit                              // of a bare number, by Settings
 	bared     bool                                      // some figure was read by that
@@ -62,7 +63,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
-		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{}}
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {

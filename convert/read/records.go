@@ -23,7 +23,7 @@ type recordTable struct {
 func recordTables() []recordTable {
 	size := []string{"thickness", "width", "length", portLength, starboardLength, "count", "species", "slope", "from"}
 	return []recordTable{
-		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", portLength, starboardLength, "species", "slope", "start", "from", "to", "clear", "note"},
+		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", portLength, starboardLength, "species", "slope", "scarfrun", "start", "from", "to", "clear", "note"},
 			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length", portLength, starboardLength}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
 		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "piece"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},

@@ -3,7 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
-	"strconv"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -22,7 +22,10 @@ var countText = regexp.MustCompile(`^(?:(\d+) ?(?:off|of|pcs?\.?|pieces?|nr\.?|n
 // lists are often kept.
 func (r *reader) strakes(t *records) {
 	table := t.found("strakes")
-	cols := r.lengths(t, &table, "thickness", "width", "length", portLength, starboardLength, "start")
+	t.runHeaded()
+	r.otherSizes(t)
+	both := r.ofBothSides(t)
+	cols := r.lengths(t, &table, "thickness", "width", "length", portLength, starboardLength, "start", "scarfrun")
 	skin := hull.Skin("")
 	for _, c := range t.caption {
 		if skin = r.skinIn(c); skin != "" {
@@ -30,6 +33,7 @@ func (r *reader) strakes(t *records) {
 		}
 	}
 	widths, first := r.widthColumns(t), len(r.job.Strakes)
+	outside := r.widthsOutside(r.wordsOfWidths(t), t.page.cell(t.head, t.cols["strake"]))
 	for _, row := range t.rows {
 		name := t.text(row, "strake")
 		if name == "" {
@@ -43,18 +47,31 @@ func (r *reader) strakes(t *records) {
 			skin = hull.Planks
 		}
 		what := func(field string) string { return fmt.Sprintf("%s of %s %s", field, skin, name) }
+		if r.countsNone(t, row, fmt.Sprintf("%s %s", skin, name)) {
+			continue
+		}
+		size := func(field string) source.Reading[measure.Length] {
+			return r.ofStrake(r.length(t, row, field, cols, what(field)), what(field))
+		}
 		s := hull.Strake{
 			Name: name, Skin: skin, Side: sideOf(t.text(row, "side")), Species: t.text(row, "species"),
 			From: t.text(row, "from"), To: t.text(row, "to"), Cell: t.page.cell(row, t.cols["strake"]),
 			Count:     r.count(t, row, "count", what("count")),
-			Thickness: r.length(t, row, "thickness", cols, what("thickness")),
-			Width:     r.length(t, row, "width", cols, what("width")),
-			Length:    r.length(t, row, "length", cols, what("length")),
+			Thickness: size("thickness"),
+			Width:     size("width"),
+			Length:    size("length"),
 			Start:     r.length(t, row, "start", cols, what("start")),
 			Slope:     r.slope(t, row, what("scarf slope")),
 		}
+		s.Slope = r.runOfScarf(t, row, cols, s.Slope, what("run of scarfs"))
+		if both != "" {
+			s.Count = r.aSide(s.Count, s.Side, what("count"))
+		}
 		s.Clear = r.clear(t, row, cols, what("stretch without joints"))
 		s.Widths, s.WidthAt = widths(row, what("width"))
+		if outside {
+			s.Width.State, s.Widths, s.WidthAt = source.Unread, nil, nil
+		}
 		table.Digest += fmt.Sprint(s.Name, s.Skin, s.Side, s.Thickness.Value, s.Width.Value, s.Length.Value, ";")
 		r.job.Strakes = append(r.job.Strakes, r.sided(t, row, cols, s)...)
 	}
@@ -66,6 +83,17 @@ func (r *reader) strakes(t *records) {
 // unnamed reports a row of a list that does not say what it is a row of.
 func (r *reader) unnamed(t *records, row int, field string) {
 	r.add(finding.Finding{Kind: RowUnnamed, Cell: t.page.cell(row, t.cols[field]), Text: fmt.Sprintf("a row of the %s names no %s and was left", t.kind.name, field)})
+}
+
+// wordsOfWidths is what heads the widths of a list, stands over it, and is remarked
+// beside it.
+func (r *reader) wordsOfWidths(t *records) []string {
+	remarks, _ := t.page.sheetWords()
+	words := slices.Concat(t.caption, remarks)
+	for col := t.left; col <= t.right; col++ {
+		words = append(words, t.heads[col])
+	}
+	return words
 }
 
 // widthColumns reads the widths by station of a list of strakes that has the
@@ -122,23 +150,6 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 		return all, at
 	}
 }
-
-// slope reads a scarf's slope: 12, 12:1, 1:12, 12 to 1, 1 in 12.
-func (r *reader) slope(t *records, row int, what string) source.Reading[float64] {
-	c, at, ok := t.cell(row, "slope")
-	if ok && c.Kind == sheet.Text {
-		if m := slopeText.FindStringSubmatch(strings.ToLower(measure.Fold(c.Text))); m != nil {
-			a, _ := strconv.ParseFloat(m[1], 64)
-			b, _ := strconv.ParseFloat(m[2], 64)
-			if n := max(a, b) / min(a, b); min(a, b) > 0 {
-				return source.Reading[float64]{Value: n, State: source.Given, Text: text(c), Cell: at}
-			}
-		}
-	}
-	return r.number(t, row, "slope", what)
-}
-
-var slopeText = regexp.MustCompile(`^(\d+(?:\.\d+)?) ?(?:: ?|to |in )(\d+(?:\.\d+)?)$`)
 
 // clear reads the stretches in which no joint may fall: "12-0-0 to 16-0-0".
 func (r *reader) clear(t *records, row int, cols map[string]column, what string) []hull.Reach {

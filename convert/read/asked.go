@@ -1,0 +1,128 @@
+package read
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/calc/measure"
+	"strakebook/calc/source"
+	"strakebook/convert/sheet"
+)
+
+// What a list of strakes says of its figures that makes them others than those asked
+// for: they are not read as if it had not been said.
+
+// otherSize is words that make a size of a plank not its finished one, or not its
+// greatest.
+var otherSize = regexp.MustCompile(`\b(?:rough|nominal|sawn|unplaned|undressed|mean|average|avg|av)\b|\bstock (?:thickness|width|length|sizes?)\b`)
+
+// otherSizes asks of the sizes of strakes and pieces that are headed as rough, nominal
+// or mean ones, and leaves them.
+func (r *reader) otherSizes(t *records) {
+	for _, field := range []string{"thickness", "width", "length"} {
+		col, ok := t.cols[field]
+		if !ok || !otherSize.MatchString(strings.ToLower(t.heads[col])) {
+			continue
+		}
+		delete(t.cols, field)
+		for _, row := range t.rows {
+			t.page.use(row, col)
+		}
+		asked := map[string]string{"thickness": "as planed and hung", "width": "the greatest", "length": "each its own"}[field]
+		r.add(finding.Finding{Kind: ConventionOpen, Cell: t.page.cell(t.head, col), Reads: t.heads[col],
+			Text: fmt.Sprintf("%q is not the %s that the %s are to have, %s: the figures were left", t.heads[col], field, t.kind.name, asked),
+			Do:   fmt.Sprintf("give the finished %s, %s, under %q", field, asked, strings.ToUpper(field[:1])+field[1:])})
+	}
+}
+
+// outsideWidths is words that have widths measured on the outside face.
+var outsideWidths = regexp.MustCompile(`\bwidths?\b[^.;]*\b(?:outside|outer|outboard)\b|\b(?:outside|outer|outboard) (?:face )?widths?\b`)
+
+// widthsOutside asks of widths that words have on the outside face: those worked by are
+// on the inside face, which is narrower by as much as the edges lean.
+func (r *reader) widthsOutside(words []string, at source.Cell) bool {
+	for _, w := range words {
+		if !outsideWidths.MatchString(denied.ReplaceAllString(strings.ToLower(measure.Fold(w)), " ")) {
+			continue
+		}
+		r.add(finding.Finding{Kind: ConventionOpen, Cell: at, Reads: w,
+			Text: fmt.Sprintf("%q: planks are sawn by their widths on the inside face, and these were left", w),
+			Do:   "give widths on the inside face: that on the outside less the thickness times the tangent of the bevel, for each edge that is bevelled"})
+		return true
+	}
+	return false
+}
+
+// noneText is a count of nothing in words.
+var noneText = regexp.MustCompile(`^(?:none|nil|no|nought|naught|zero)$`)
+
+// StrakeNone is a row of strakes that counts none.
+var StrakeNone = &finding.Kind{
+	Code: "strake-none", Severity: finding.Warning, Title: "row of strakes that counts none",
+	Why:    "It is left out: no piece is cut and no board chosen for it.",
+	Remedy: "write how many there are, or leave the count blank where it is one",
+}
+
+// countsNone says that a row counts none of its strakes, and tells of it.
+func (r *reader) countsNone(t *records, row int, what string) bool {
+	c, at, ok := t.cell(row, "count")
+	none := c.Kind == sheet.Number && c.Number == 0 || c.Kind == sheet.Text && (measure.IsDash(c.Text) || noneText.MatchString(plainWords(c.Text)) || plainWords(c.Text) == "0")
+	if !ok || !none {
+		return false
+	}
+	r.add(finding.Finding{Kind: StrakeNone, Cell: at, Reads: text(c), Text: fmt.Sprintf("%s has a count of %q and was left out", what, text(c))})
+	return true
+}
+
+var (
+	bothSides  = regexp.MustCompile(`\bboth sides\b|\bport and starboard\b|\bwhole (?:boat|hull)\b|\b(?:per|a|of the|for the|to the) (?:boat|hull)\b`)
+	countWords = regexp.MustCompile(`\b(?:counts?|counted|numbers?|nos?\.?|off|qty|quantit(?:y|ies)|how many)\b`)
+	eachSide   = regexp.MustCompile(`\balike\b|\beach\b|\ba side\b|\bper side\b`)
+)
+
+// ofBothSides is the words that have a list's counts for both sides of the hull
+// together; "" for none, where they are a side.
+func (r *reader) ofBothSides(t *records) string {
+	col, ok := t.cols["count"]
+	if !ok {
+		return ""
+	}
+	remarks, _ := t.page.sheetWords()
+	for _, w := range append(append([]string{t.heads[col]}, t.caption...), remarks...) {
+		low := strings.ToLower(measure.Fold(w))
+		if bothSides.MatchString(low) && countWords.MatchString(low) && !eachSide.MatchString(low) {
+			r.add(finding.Finding{Kind: ConventionRead, Cell: t.page.cell(t.head, col), Reads: w,
+				Text: fmt.Sprintf("the counts are read as of both sides together, half of them a side, as %q says", w)})
+			return w
+		}
+	}
+	return ""
+}
+
+// aSide is a count of both sides together as one a side: half of it.
+func (r *reader) aSide(v source.Reading[int], side hull.Side, what string) source.Reading[int] {
+	switch {
+	case side != hull.BothSides || !v.OK():
+	case v.Value%2 != 0:
+		v.State = source.Unread
+		r.add(finding.Finding{Kind: NumberUnread, Cell: v.Cell, Reads: v.Text,
+			Text: fmt.Sprintf("%s reads %q for both sides together, and is odd: how many are of each side is not said", what, v.Text),
+			Do:   "give each side a row of its own"})
+	default:
+		v.Value /= 2
+	}
+	return v
+}
+
+// ofStrake reads a size of a strake, which is more than nothing.
+func (r *reader) ofStrake(v source.Reading[measure.Length], what string) source.Reading[measure.Length] {
+	if v.OK() && v.Value <= 0 {
+		v.State = source.Unread
+		r.add(finding.Finding{Kind: LengthImpossible, Cell: v.Cell, Reads: v.Text,
+			Text: fmt.Sprintf("%s reads %q: no plank can be cut to it", what, v.Text), Do: "write the size it is to have"})
+	}
+	return v
+}

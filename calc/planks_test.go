@@ -2,11 +2,13 @@ package calc
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"strakebook/calc/bevel"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
+	"strakebook/calc/scarf"
 	"strakebook/calc/source"
 )
 
@@ -34,6 +36,9 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 			}
 			if whole.Hollow.Abs() >= j.Rules.Hull.HollowFrom && run.Hollow+hair < whole.Hollow.Abs() {
 				t.Errorf("%s: hollow %v, allowed for %v", run.Name, whole.Hollow, run.Hollow)
+			}
+			if !slices.ContainsFunc(r.Scarfs, func(s scarf.Row) bool { return s.Thickness == run.Thick+run.Hollow && s.Run == run.Scarf }) {
+				t.Errorf("%s: no fence is set for boards of %v", run.Name, run.Thick+run.Hollow)
 			}
 			if run.Scarf != 12*(run.Thick+run.Hollow) { // 12 to 1, through the board as dressed
 				t.Errorf("%s: a scarf of %v through %v", run.Name, run.Scarf, run.Thick+run.Hollow)

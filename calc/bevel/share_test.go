@@ -35,6 +35,11 @@ func TestOneBattenForSeveralPlanks(t *testing.T) {
 	if shift := got[0].Planks[1].Shift.Inches(); shift < 0.0349 || shift > 0.0351 {
 		t.Errorf("shifted by %v in, want .0350", shift)
 	}
+	// Of 2 degrees all along, and one that goes from 0 to 4, the batten is .035 in out to
+	// either side at the ends: it serves unshifted, a thirty-second to share.
+	if got := guided(flat, []float64{0, 2, 2, 2, 2, 2, 4}); len(got) != 1 || got[0].Planks[1].Shift.Abs() > measure.Inch/1000 {
+		t.Errorf("to either side: %+v", got)
+	}
 	r := DefaultRules()
 	rows := map[string][]float64{"4": twisting, "5": twistingMore}
 	for _, p := range got[1].Planks {

@@ -29,6 +29,19 @@ func TestCut(t *testing.T) {
 	}
 }
 
+// Of boards that give 126 in, and no piece under 100, a plank of 240 in with scarfs of 12
+// in can be made up in one way alone, joined at 120: each piece has half of the scarf
+// beyond that.
+func TestChainsGiveHalfAScarfToEach(t *testing.T) {
+	run := Runs([]hull.Strake{skin(hull.Planks, 1, 5*in)}, scarf.DefaultRules())[0]
+	r := DefaultRules()
+	r.LeastPlank = 100 * in
+	ways, all := chains(&run, 126*in, r)
+	if !all || len(ways) != 1 || !slices.Equal(ways[0], []measure.Length{120 * in}) {
+		t.Errorf("%d ways", len(ways))
+	}
+}
+
 // Down the side by hand: of strips of 2 in and planks of 5 the first plank lies over
 // strips 1 to 3, the second over 3 to 5.
 func TestSkinsOverEachOther(t *testing.T) {

@@ -1,11 +1,14 @@
 package write_test
 
 import (
+	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
+	"strakebook/convert/sheet"
 	"strakebook/convert/write"
 )
 
@@ -104,4 +107,50 @@ func TestShapesNameTheirThickness(t *testing.T) {
 	if want == 0 || said != want {
 		t.Errorf("%d of %d shapes say how thick", said, want)
 	}
+}
+
+// A plank is marked out by what stands under a heading: every figure of the shapes is
+// the one its heading names.
+func TestShapesStandUnderTheirHeadings(t *testing.T) {
+	in := demo()
+	held := func(name string, lines []map[string]float64) {
+		rows := cellsOf(t, in, name)
+		n := 0
+		for _, row := range rows[1:] {
+			if len(row) < len(rows[0])-1 { // a card's head, or a remark
+				continue
+			}
+			if n == len(lines) {
+				t.Fatalf("%s: more than %d lines", name, n)
+			}
+			for head, want := range lines[n] {
+				c := slices.IndexFunc(rows[0], func(c sheet.Cell) bool { return c.Text == head })
+				if c < 0 {
+					t.Fatalf("%s: nothing headed %q", name, head)
+				}
+				if got := row[c].Number; math.Abs(got-want) > 0.03 {
+					t.Fatalf("%s line %d, %s: %v, want %v", name, n+1, head, got, want)
+				}
+			}
+			n++
+		}
+		if n != len(lines) || n < 20 {
+			t.Errorf("%s: %d lines, want %d", name, n, len(lines))
+		}
+	}
+	var shapes, places []map[string]float64
+	for _, s := range in.Result.Spiled {
+		if s.Skin == hull.Strips {
+			continue
+		}
+		shapes = append(shapes, map[string]float64{"Sny, in": s.Sny.Inches(), "Board to the sweep, in": s.Board.Inches(), "Board sprung, in": s.Straight.Inches(), "Hollow of back, in": s.Hollow.Inches(),
+			"Thickness needed, in": s.Thick.Inches(), "Fore end off square, degrees": float64(s.Fore.Off), "Fore end bevel, degrees": float64(s.Fore.Bevel),
+			"After end off square, degrees": float64(s.After.Off), "After end bevel, degrees": float64(s.After.Bevel), "Twist, degrees": float64(s.Twist)})
+		for _, o := range s.Ordinates {
+			places = append(places, map[string]float64{"Lower edge inside, in": o.Lower.Inches(), "Upper edge inside, in": o.Upper.Inches(), "Lower edge outside, in": o.LowerO.Inches(), "Upper edge outside, in": o.UpperO.Inches(),
+				"Bevel of upper edge, degrees": float64(o.BevelU), "Bevel of lower edge, degrees": float64(o.BevelLo)})
+		}
+	}
+	held("Spiling", shapes)
+	held("Ordinates", places)
 }

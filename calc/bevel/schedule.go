@@ -147,14 +147,15 @@ func notPlaced(b Readings, seams []Seam, places []hull.Station) finding.List {
 			lacking = append(lacking, s.Name)
 		}
 	}
-	why := fmt.Sprintf("no positions are given of %ss %s", b.Places, strings.Join(lacking, ", "))
+	why, rest := fmt.Sprintf("no positions are given of %ss %s", b.Places, strings.Join(lacking, ", ")), "give their positions too, or a row of distances along the edge"
 	switch len(lacking) {
 	case 0:
+		rest = "put the positions in order, or give a row of distances along the edge"
 		why = fmt.Sprintf("the positions of their %ss are not in order", b.Places)
 	case len(b.Stations):
-		why = fmt.Sprintf("the %ss have no positions", b.Places)
+		why, rest = fmt.Sprintf("the %ss have no positions", b.Places), ""
 	}
-	f := finding.Finding{Kind: Unplaced, Cell: seams[0].Cell, Text: fmt.Sprintf("%s cannot be laid out: %s", seams[0].name(), why)}
+	f := finding.Finding{Kind: Unplaced, Cell: seams[0].Cell, Do: rest, Text: fmt.Sprintf("%s cannot be laid out: %s", seams[0].name(), why)}
 	if n := len(seams); n > 1 {
 		f.Text = fmt.Sprintf("%s and %d more cannot be laid out: %s", seams[0].name(), n-1, why)
 		for _, s := range seams[1:] {

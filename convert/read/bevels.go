@@ -204,5 +204,13 @@ func (r *reader) along(t *stationTable, row int, cols []int, b *bevel.Readings) 
 	for i, col := range cols {
 		s.Along = append(s.Along, r.lengthAt(cells[i], d, t.place(row, col), "distance along the edge"))
 	}
+	switch from := originOf(t.label(row)); {
+	case len(s.Along) == 0:
+	case from == fromAft:
+		fromOtherEnd(s.Along)
+		r.alongSaid[s.Along[0].Cell] = true
+	case from == fromFore:
+		r.alongSaid[s.Along[0].Cell] = true
+	}
 	r.tableRead()
 }

@@ -183,7 +183,7 @@ func (r *reader) heads(t *stationTable, row int) bool {
 
 // positions takes a row of station positions or spacings, which its label names.
 func (r *reader) positions(t *stationTable, label string, row int) bool {
-	if t.position == 0 && len(t.lines) == 0 && r.distances(label) {
+	if t.position == 0 && len(t.lines) == 0 && (r.distances(label) || fromEnd(label) && !r.words.has(label, lineMeanings...)) {
 		t.position = row
 		return true
 	}

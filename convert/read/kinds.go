@@ -10,7 +10,7 @@ func Kinds() []*finding.Kind {
 		StationUnnamed, SpacingOpen, PositionTwice, ViewOpen, LineUnplaced, ValueTwice, RowUnnamed, StrakeRange, StrakeNone,
 		SheetUnused, CellsUnused, ColumnUnused, SummaryLeft, SheetHidden, RowsHidden, NotesUnread, TextStruck,
 		ConventionRead, ConventionTwo, ConventionOpen, FileLocked, NumberAsText, NumberKept, ShownOtherwise,
-		GuideUnread, GuideUnmet, DecisionTaken, DecisionMoved, PlanBefore, FlawUnplaced, BoxFollowed, BoxAgainst, BoxLeft, TableEdge, OffsetsLeft, ListOpen, FramesOpen, ColumnUnread,
+		GuideUnread, GuideUnmet, DecisionTaken, DecisionMoved, PlanBefore, FlawUnplaced, BoxFollowed, BoxAgainst, BoxLeft, TableEdge, OffsetsLeft, ListOpen, FramesOpen, ColumnUnread, PositionOpen,
 	}
 }
 

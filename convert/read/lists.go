@@ -86,9 +86,12 @@ func (r *reader) longPositions(t *records) {
 		r.add(finding.Finding{Kind: SpacingOpen, Cell: t.page.cell(t.head, t.cols[field]), Text: "a spacing stands at every station: nothing says whether it is to the station before or the one after"})
 		return
 	}
+	n := placing{cell: t.page.cell(t.head, t.cols[field]), label: t.heads[t.cols[field]], words: t.caption, page: t.page}
 	for i, name := range names {
 		r.place(name, places[i], all[i])
+		n.stations = append(n.stations, hull.Station{Name: name, At: all[i], Cell: places[i], Transom: r.words.heading(name) == "transom"})
 	}
+	r.lay(n)
 	table.Stations = len(names)
 	r.tables = append(r.tables, table)
 }

@@ -65,6 +65,7 @@ func (r *reader) longOffsets(t *records) {
 		}
 	}
 	r.tableRead()
+	r.listLay(t, o.Cell, stations)
 	r.gather(&o, inOrder(stations), all)
 	for _, e := range all {
 		table.Digest += e.value.Text + ";"
@@ -73,6 +74,18 @@ func (r *reader) longOffsets(t *records) {
 	table.Stations, table.Lines = len(o.Stations), len(o.Lines)
 	r.tables = append(r.tables, table)
 	r.keep(o, func(hull.Line) []string { return t.caption })
+}
+
+// listLay notes where the stations of a list lie, and what is said of them.
+func (r *reader) listLay(t *records, at source.Cell, stations []hull.Station) {
+	n := placing{cell: at, words: t.caption, page: t.page, stations: slices.Clone(stations)}
+	if col, ok := t.cols["position"]; ok {
+		n.cell, n.label = t.page.cell(t.head, col), t.heads[col]
+		for i, s := range stations {
+			n.stations[i].At = r.at[r.keyOf(s.Name, s.Cell)]
+		}
+	}
+	r.lay(n)
 }
 
 // placeIn keeps where a station lies, where a long list of offsets says it too.

@@ -40,6 +40,7 @@ func (r *reader) longPairs(t *records) {
 			r.length(t, row, "heights", cols, "height at station "+station)})
 	}
 	r.tableRead()
+	r.listLay(t, o.Cell, o.Stations)
 	if line, role, ok := r.titled(t.caption[:len(t.caption)-1]); ok && len(points) == len(o.Stations) {
 		r.oneLine(o, table, points, line, role)
 		return

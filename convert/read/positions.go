@@ -3,6 +3,7 @@ package read
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -159,34 +160,63 @@ func (r *reader) fillPositions() {
 // positions and the stations' numbers are all known and rising.
 func (r *reader) space(stations []hull.Station) {
 	spacing := r.rules.Hull.StationSpacing
-	if spacing == 0 || len(stations) == 0 || ofFrames(stations) {
+	if spacing == 0 || r.placeAsked || len(stations) == 0 || ofFrames(stations) {
 		return
 	}
 	numbers := make([]float64, len(stations))
 	for i, s := range stations {
-		v, ok := stationNumber(s.Name)
-		switch {
-		case ok:
-		case !s.Transom && i > 0 && i+1 < len(stations):
-			next, fine := stationNumber(stations[i+1].Name)
-			if v = numbers[i-1] + 1; !fine || next != v+1 {
-				return // X between 6 and 8 is 7; between others it is nowhere
-			}
-		case s.Transom && i == len(stations)-1:
-			continue
-		default:
-			return
-		}
-		if s.At.State != source.Blank || i > 0 && v <= numbers[i-1] {
+		v, ok := r.countOf(stations, i)
+		if !ok || s.At.State != source.Blank || i > 0 && v <= numbers[i-1] {
 			return
 		}
 		numbers[i] = v
 	}
 	for i := range stations {
-		if !stations[i].Transom || i < len(stations)-1 {
+		if !math.IsInf(numbers[i], 0) {
 			stations[i].At = source.Is(spacing.Times(numbers[i]))
 		}
 	}
+}
+
+// countOf is the number of a station counted aft: by its name; a perpendicular is the
+// one before the first or behind the last, and X between 6 and 8 is 7. A stem or a
+// transom at an end is beyond all numbers. Between others a name is nowhere.
+func (r *reader) countOf(stations []hull.Station, i int) (float64, bool) {
+	s, last := stations[i], len(stations)-1
+	before, after, okB, okA := 0.0, 0.0, false, false
+	if i > 0 {
+		before, okB = r.countAft(stations[i-1].Name)
+	}
+	if i < last {
+		after, okA = r.countAft(stations[i+1].Name)
+	}
+	perpendicular := len(tokens(s.Name)) == 1 && strings.HasSuffix(tokens(s.Name)[0], "p")
+	v, ok := r.countAft(s.Name)
+	switch {
+	case ok:
+		return v, true
+	case i > 0 && i < last:
+		return before + 1, okB && okA && after == before+2 && !s.Transom
+	case i == 0 && endOf(s) == fromFore && perpendicular:
+		return after - 1, okA
+	case i == last && endOf(s) == fromAft && perpendicular:
+		return before + 1, okB
+	case i == 0 && endOf(s) == fromFore:
+		return math.Inf(-1), true
+	case i == last && endOf(s) == fromAft:
+		return math.Inf(1), true
+	}
+	return 0, false
+}
+
+// countAft is the number of a station counted aft: numbers that run forward are
+// counted back from the highest.
+func (r *reader) countAft(name string) (float64, bool) {
+	v, ok := stationNumber(name)
+	if ok && r.forward > 0 {
+		v = r.forward - v
+	}
+	return v, ok
 }
 
 // stationNumber is the number of a station by its name.

@@ -2,6 +2,7 @@ package read
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"strakebook/calc"
@@ -78,7 +79,7 @@ func (r *reader) spacingIdle() {
 			a, b := o.Stations[i-1], o.Stations[i]
 			x, okA := stationNumber(a.Name)
 			y, okB := stationNumber(b.Name)
-			if !okA || !okB || !a.At.OK() || !b.At.OK() || (b.At.Value-a.At.Value-spacing.Times(y-x)).Abs() <= measure.Eighth {
+			if !okA || !okB || !a.At.OK() || !b.At.OK() || (b.At.Value-a.At.Value-spacing.Times(math.Abs(y-x))).Abs() <= measure.Eighth {
 				continue
 			}
 			r.add(finding.Finding{Kind: ConventionTwo, Cell: b.At.Cell, Also: who.cells(), Reads: b.At.Text,

@@ -52,6 +52,12 @@ type reader struct {
 	sidings   map[source.Cell]string                    // half sidings stated in the titles of lines
 	torn      map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
+	placings   []placing            // where the stations of each table lie
+	alongSaid  map[source.Cell]bool // first of distances along an edge that are said to be from an end of the boat
+	turned     bool                 // whether any table of the book goes from aft
+	placeAsked bool                 // whether positions may be from aft: no spacing places any
+	forward    float64              // the highest number of stations that are numbered forward; 0 where they are numbered aft
+
 	// Of the table being read.
 	bareCells []bareCell
 	between   []bareCell // numbers between the marks of any rule
@@ -63,7 +69,8 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
-		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{}}
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{},
+		alongSaid: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -91,6 +98,8 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 		r.grids(p, []bool{false, true}, "")
 	}
 	r.inBookOrder()
+	r.origins()
+	r.listedFromAft()
 	r.twice()
 	r.join()
 	r.left()
@@ -99,6 +108,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.fillPositions()
 	r.widthsByStation()
 	r.widthsByNumber()
+	r.strakesTurned()
 	r.against()
 	for _, p := range r.pages {
 		r.namedCells(p)

@@ -92,7 +92,17 @@ func (r *reader) stationsOf(t *stationTable, form measure.Form) (stations []hull
 	}
 	r.callStations(t, cols)
 	r.positionsOf(t, stations, cols, form)
+	r.lay(t.placing(stations))
 	return stations, cols, sums
+}
+
+// placing is where the stations of a table lie and what is said of them.
+func (t *stationTable) placing(stations []hull.Station) placing {
+	n := placing{cell: t.place(t.head, t.labelAt()), words: t.wordsAbout(), page: t.page, stations: stations}
+	if row := t.position; row > 0 {
+		n.cell, n.label = t.place(row, t.labelAt()), t.label(row)
+	}
+	return n
 }
 
 func (t *stationTable) emptyColumn(col int) bool {

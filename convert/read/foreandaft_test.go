@@ -1,0 +1,148 @@
+package read
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"strakebook/calc"
+	"strakebook/calc/finding"
+	"strakebook/calc/hull"
+	"strakebook/convert/sheet"
+)
+
+// laidAs is what a job holds by station, in its order, without the cells it came from.
+func laidAs(j calc.Job) string {
+	var b strings.Builder
+	stations := func(all []hull.Station) {
+		for _, s := range all {
+			fmt.Fprintf(&b, "%s; ", s.Name)
+		}
+	}
+	for _, o := range j.Offsets {
+		for _, s := range o.Stations {
+			fmt.Fprintf(&b, "%s at %v %v; ", s.Name, s.At.Value, s.At.OK())
+		}
+		for _, l := range o.Lines {
+			fmt.Fprintf(&b, "\n%s", l.Name)
+			for _, v := range l.Values {
+				fmt.Fprint(&b, " ", v.Value)
+			}
+		}
+		b.WriteString("\n")
+	}
+	for _, t := range j.Bevels {
+		stations(t.Stations)
+		for _, s := range t.Seams {
+			fmt.Fprintf(&b, "\n%s", s.Strake)
+			for _, v := range s.Readings {
+				fmt.Fprint(&b, " ", v.Value)
+			}
+			for _, v := range s.Along {
+				fmt.Fprint(&b, " ", v.Value)
+			}
+		}
+		b.WriteString("\n")
+	}
+	for _, m := range j.Seams {
+		stations(m.Stations)
+		for _, s := range m.Seams {
+			fmt.Fprint(&b, "\n", s.Strake, " ", s.Values[0].Value, s.Values[len(s.Values)-1].Value)
+		}
+	}
+	for _, s := range j.Strakes {
+		fmt.Fprint(&b, "\n", s.Name, s.From, s.To)
+	}
+	return b.String()
+}
+
+// aftBook is one small boat: its stations' names and positions as told, the figures of
+// each, from forward aft or from aft.
+func aftBook(title, label string, names, at []string, fromAft bool) []*sheet.Book {
+	row := func(head string, all ...string) string {
+		all = append([]string{}, all...)
+		if fromAft {
+			for i := range len(all) / 2 {
+				all[i], all[len(all)-1-i] = all[len(all)-1-i], all[i]
+			}
+		}
+		return head + "|" + strings.Join(all, "|") + "\n"
+	}
+	positions := ""
+	if len(at) > 0 {
+		positions = row(label, at...)
+	}
+	fore, aft := names[0], names[4]
+	if fromAft {
+		fore, aft = aft, fore
+	}
+	return bookOf(
+		sheetOf("Offsets", title+"\n"+row("Half-breadths, in inches", names...)+positions+row("Sheer", "2", "20", "30", "34", "26")+row("WL 24 in", "1", "14", "25", "31", "18")),
+		sheetOf("Bevels", "Bevels, degrees off square\n"+row("Strake", names...)+row("2", "4", "3", "2", "1.5", "1")+row("Distance along (in)", "0", "37", "74", "111", "149")),
+		sheetOf("Seams", "Girths from the sheer, in inches\n"+row("Strake", names...)+row("1", "5", "6", "7", "6", "4")+row("2", "10", "12", "14", "12", "8")),
+		sheetOf("Planks", "Strake|Thickness (in)|From station|To station\n"+row("1|1", fore, aft)),
+	)
+}
+
+// A boat numbered and measured from aft is the same boat: turned about where its words
+// say so, asked about where only the names of its stations do.
+func TestPositionsFromAft(t *testing.T) {
+	numbers, falling := []string{"0", "1", "2", "3", "4"}, []string{"4", "3", "2", "1", "0"}
+	named := []string{"Stem", "3", "2", "1", "Transom"}
+	rising, from := []string{"0", "36", "72", "108", "144"}, []string{"144", "108", "72", "36", "0"}
+	const forward = "Offsets. Station 0 is at the after perpendicular, numbers run forward."
+	for _, c := range []struct {
+		title, label string
+		names, at    []string
+		fromAft      bool
+		set          string
+		asked        bool
+	}{
+		{"Offsets", "Distance from FP", numbers, rising, false, "", false},
+		{"Offsets", "Distance from FP", numbers, rising, true, "", false},
+		{"Offsets", "Distance from AP", numbers, from, true, "", false},
+		{"Offsets", "Distance from A.P. (in)", falling, from, true, "", false},
+		{"Offsets", "From after perpendicular", falling, from, false, "", false},
+		{"Offsets", "Distance fwd of transom", named, from, true, "", false},
+		{"Offsets", "x, + fwd", named, from, true, "", false},
+		{forward, "Position", falling, from, true, "", false},
+		{"Distances of stations are measured from the transom", "Position", numbers, from, false, "", false},
+		{forward, "", falling, nil, true, "station spacing=36 in", false},
+		{"Offsets", "", numbers, nil, true, "station spacing=36 in", false},
+		{"Offsets", "", []string{"FP", "3", "2", "1", "AP"}, nil, true, "station spacing=36 in", false},
+		{"Offsets", "Position", numbers, from, true, "", true},
+		{"Offsets", "Position", []string{"Fwd", "3", "2", "1", "Aft"}, from, true, "", true},
+		{forward, "Distance from AP", numbers, from, true, "", true},
+		{"Offsets", "Distance from FP", named, from, true, "", true},
+		{"Stations are not numbered from aft", "Distance from bow", numbers, rising, true, "", false},
+	} {
+		name := fmt.Sprint(c.title, " ", c.label, " ", c.names, c.at, c.fromAft)
+		var o Options
+		if c.set != "" {
+			o.Set = []string{c.set}
+		}
+		got := read(t, aftBook(c.title, c.label, c.names, c.at, c.fromAft), o)
+		asked := false
+		for _, f := range got.found {
+			asked = asked || f.Kind == PositionOpen
+			if f.Severity >= finding.Warning && f.Kind != PositionOpen && f.Kind.Code != "convention-open" {
+				t.Errorf("%s: %s", name, f.Text)
+			}
+		}
+		if asked != c.asked {
+			t.Errorf("%s: asked %v", name, asked)
+		}
+		if c.asked {
+			for _, s := range got.job.Offsets[0].Stations {
+				if s.At.OK() {
+					t.Errorf("%s: station %s is laid at %v", name, s.Name, s.At.Value)
+				}
+			}
+			continue
+		}
+		want := read(t, aftBook("Offsets", "Distance from FP", c.names, rising, false), Options{})
+		if a, b := laidAs(got.job), laidAs(want.job); a != b {
+			t.Errorf("%s:\n%s\nfrom forward:\n%s", name, a, b)
+		}
+	}
+}

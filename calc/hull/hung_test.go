@@ -55,6 +55,21 @@ func TestAsHung(t *testing.T) {
 		near(t, "set out", last.Next[0].SetOut.Inches(), 0.2/3, 1e-3)
 		near(t, "width", last.Next[0].Width.Inches(), 36*math.Pi/2/8+0.2/3, 2e-3)
 	}
+	// Six planks to starboard and eight to port: each side has its own line.
+	sided := []Strake{{Name: "1-6", Skin: Planks, Side: Starboard, Count: source.Is(6), Thickness: source.Is(measure.Inch)},
+		{Name: "1-8", Skin: Planks, Side: Port, Count: source.Is(8), Thickness: source.Is(measure.Inch)}}
+	apart, _ := Work(o, sided, r)
+	for strake, parts := range map[string]float64{"3": 3, "7": 7} {
+		hung := hungAt(36*math.Pi/2*parts/8, func(int) float64 { return 0 }, FromSheer, InsideCorner)
+		for i := range hung {
+			hung[i].Strake = strake
+		}
+		rows, _ := apart.AsHung(hung, sided, nil, r)
+		if len(rows) != 11 {
+			t.Fatalf("strake %s to port: %d rows", strake, len(rows))
+		}
+		near(t, "to port", rows[5].Ahead.Inches(), 0, 2e-3)
+	}
 	// Three eighths behind and a limit of 1/16 a plank: six planks, not three.
 	r.MostAPlank = measure.Sixteenth
 	rows, found := s.AsHung(hungAt(36*math.Pi/2*3/8, func(int) float64 { return -0.374 }, FromSheer, InsideCorner), list, nil, r)

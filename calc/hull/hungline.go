@@ -18,10 +18,8 @@ type hungLine struct {
 
 // lineOf finds the lining-off line of a measured edge.
 func (s *Shape) lineOf(g Hung, strakes []Strake, marks []SeamMarks) (hungLine, bool) {
-	if s != nil {
-		if line, ok := s.linedOff(g); ok {
-			return line, true
-		}
+	if line, ok := s.linedOff(g); ok {
+		return line, true
 	}
 	for _, m := range marks {
 		if (g.Skin == "" || m.Skin == g.Skin) && (m.Side == BothSides || g.Side == BothSides || m.Side == g.Side) {
@@ -33,38 +31,34 @@ func (s *Shape) lineOf(g Hung, strakes []Strake, marks []SeamMarks) (hungLine, b
 	return listed(g, strakes)
 }
 
-// linedOff is the hull's own line.
+// linedOff is the hull's own line, of the side that is hung.
 func (s *Shape) linedOff(g Hung) (hungLine, bool) {
-	for i := range s.Linings {
-		l := &s.Linings[i]
-		if g.Skin != "" && l.Skin != g.Skin {
-			continue
-		}
-		_, k, ok := s.StrakeOf(l.Skin, g.Strake, g.Side)
-		at := s.station(g.Station)
-		if !ok || at < 0 || !l.Seams[k+1].Points[at].Crosses {
-			continue
-		}
-		p := l.Seams[k+1].Points[at]
-		line := hungLine{wanted: p.Girth}
-		whole := l.girths[at]
-		if g.Corner == OutsideCorner {
-			if !p.known {
-				return hungLine{}, false
-			}
-			line.wanted, whole = p.outer, p.outerWhole
-		}
-		if g.From == FromRabbet {
-			line.wanted = whole - line.wanted
-		}
-		for _, next := range l.Strakes[k+1:] {
-			if w := next.Widths[at]; w > 0 {
-				line.next = append(line.next, NextWidth{Strake: next.Name, Width: w})
-			}
-		}
-		return line, true
+	l, k, ok := s.StrakeOf(g.Skin, g.Strake, g.Side)
+	if !ok {
+		return hungLine{}, false
 	}
-	return hungLine{}, false
+	at := s.station(g.Station)
+	if at < 0 || !l.Seams[k+1].Points[at].Crosses {
+		return hungLine{}, false
+	}
+	p := l.Seams[k+1].Points[at]
+	line := hungLine{wanted: p.Girth}
+	whole := l.girths[at]
+	if g.Corner == OutsideCorner {
+		if !p.known {
+			return hungLine{}, false
+		}
+		line.wanted, whole = p.outer, p.outerWhole
+	}
+	if g.From == FromRabbet {
+		line.wanted = whole - line.wanted
+	}
+	for _, next := range l.Strakes[k+1:] {
+		if w := next.Widths[at]; w > 0 {
+			line.next = append(line.next, NextWidth{Strake: next.Name, Width: w})
+		}
+	}
+	return line, true
 }
 
 // marked is the line by the builder's marks, which know no corners: they are

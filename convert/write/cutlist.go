@@ -58,7 +58,7 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 	if need, ok := in.pieceNeeds(q); ok && need < q.Width {
 		note = joined(note, fmt.Sprintf("width is the strake's: this piece needs %s", u.Small(need)))
 	}
-	run := runs[runKey{q.Skin, q.Strake, q.Side}]
+	run := runs[keyOf(q.Skin, q.Strake, q.Side)]
 	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(sideOf(q)), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
@@ -157,17 +157,21 @@ func ruled(row []sheet.Cell) {
 	}
 }
 
-// runKey is one strake on one side.
+// runKey is one strake on one side, whatever the case of its name.
 type runKey struct {
 	skin   hull.Skin
 	strake string
 	side   hull.Side
 }
 
+func keyOf(skin hull.Skin, strake string, side hull.Side) runKey {
+	return runKey{skin, strings.ToLower(strake), side}
+}
+
 func (in Input) runs() map[runKey]lay.Run {
 	all := map[runKey]lay.Run{}
 	for _, r := range in.Result.Runs {
-		all[runKey{r.Skin, r.Name, r.Side}] = r
+		all[keyOf(r.Skin, r.Name, r.Side)] = r
 	}
 	return all
 }

@@ -44,7 +44,7 @@ func widthPlanned(runs map[runKey]lay.Run, s hull.Spiled, u measure.Style) sheet
 	if side == hull.BothSides {
 		side = hull.Starboard
 	}
-	if run, ok := runs[runKey{s.Skin, s.Strake, side}]; ok {
+	if run, ok := runs[keyOf(s.Skin, s.Strake, side)]; ok {
 		return small(run.Wide, u)
 	}
 	return sheet.Cell{}

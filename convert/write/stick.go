@@ -63,7 +63,7 @@ func marked(q *stock.Piece, turned bool) string {
 // before it, as a formula: the slope, kerf and nib are those of the Settings sheet.
 func (d *drawer) saving(s stick, i int) string {
 	q := &d.in.Result.Plan.Pieces[s.on[i]]
-	n := slope(d.in, d.runs[runKey{q.Skin, q.Strake, q.Side}])
+	n := slope(d.in, d.runs[keyOf(q.Skin, q.Strake, q.Side)])
 	return fmt.Sprintf("MAX(0,%s*(%s-4*%s)+%s*(1-SQRT(%s*%s+1)))", n, figure(inUnits(q.Dressed(), d.in.units())), set("scarf nib"), set("cross-cut kerf"), n, n)
 }
 
@@ -194,7 +194,7 @@ func (d *drawer) along(q *stock.Piece, turned bool, saved measure.Length, n int)
 	if turned && len(mark) > n {
 		mark = []rune(q.Mark + " t")
 	}
-	run, ok := d.runs[runKey{q.Skin, q.Strake, q.Side}]
+	run, ok := d.runs[keyOf(q.Skin, q.Strake, q.Side)]
 	if !ok || q.Given || q.Place > len(run.Joints)+1 {
 		return string(mark)
 	}

@@ -62,7 +62,7 @@ func pieceLine(in Input, p *page, runs map[runKey]lay.Run, on int, turned bool, 
 	row := cells([]sheet.Cell{text(q.Mark), text(string(q.Skin)), text(q.Strake), text(sideOf(q)), text(fmt.Sprintf("%d of %d", q.Place, q.Of)), text(q.Species),
 		small(q.Thickness, u), small(q.Width, u)},
 		p.length("Length", q.Length, u, p.here("Joint to joint")+ends(q)+p.here("Scarf run")+[]string{"/2", "/2", ""}[scarfed(q)]),
-		[]sheet.Cell{text(sawn(q, q.Fore)), text(sawn(q, q.Aft)), text(board), stick, words(note), whole(i + 1),
+		[]sheet.Cell{text(sawn(q, q.Fore, "fore-end saw")), text(sawn(q, q.Aft, "after-end saw")), text(board), stick, words(note), whole(i + 1),
 			small(q.Length-halves(q), u), small(q.Dressed(), u), livef(small(q.Scarf, u), "%s*MAX(0,%s-2*%s)", slope(in, run), p.here("Dressed"), set("scarf nib")), small(q.Mean, u), feet})
 	if q.Place == 1 {
 		ruled(row)
@@ -103,16 +103,16 @@ func sideOf(q stock.Piece) string {
 	return q.Side.String()
 }
 
-// sawn is an end and the saw it goes to.
-func sawn(q stock.Piece, e stock.End) string {
+// sawn is an end and the saw it goes to: its own, whichever way the feathers point.
+func sawn(q stock.Piece, e stock.End, saw string) string {
 	if q.Given {
 		return square
 	}
 	switch e {
 	case stock.FeatherInside:
-		return "feather inside, fore-end saw"
+		return "feather inside, " + saw
 	case stock.FeatherOutside:
-		return "feather outside, after-end saw"
+		return "feather outside, " + saw
 	}
 	return "hood end, fitted"
 }

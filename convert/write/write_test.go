@@ -51,6 +51,30 @@ func bare(set ...string) write.Input {
 	return worked(&sheet.Book{Path: "strakes.xlsx", Name: "strakes.xlsx", Sheets: []*sheet.Sheet{s}}, set...)
 }
 
+// Fore ends go to the fore-end saw and after ends to the after-end saw, and outside
+// feathers stand at the ends that they point from, whichever way that is.
+func TestEndsGoToTheirOwnSaws(t *testing.T) {
+	for point, want := range map[string][2]string{"aft": {"feather inside, fore-end saw", "feather outside, after-end saw"}, "forward": {"feather outside, fore-end saw", "feather inside, after-end saw"}} {
+		rows := cellsOf(t, bare("outside feathers point="+point, "tries=1"), "Cut list")
+		scarfed := 0
+		for i, head := range []string{"Fore end", "After end"} {
+			c := slices.IndexFunc(rows[0], func(c sheet.Cell) bool { return c.Text == head })
+			for _, row := range rows[1:] {
+				switch {
+				case len(row) <= c || !strings.HasPrefix(row[c].Text, "feather"):
+				case row[c].Text != want[i]:
+					t.Errorf("%s, %s: %q", point, head, row[c].Text)
+				default:
+					scarfed++
+				}
+			}
+		}
+		if scarfed < 8 {
+			t.Errorf("%s: %d ends scarfed", point, scarfed)
+		}
+	}
+}
+
 // Every sheet is headed on its first row, every row of its table has no more
 // cells than headings, and no heading stands twice.
 func TestSheetsAreHeadedOnTheFirstRow(t *testing.T) {

@@ -91,7 +91,7 @@ func draw(o Offsets, r Rules) *hull {
 
 // shape is the hull's sections, girths and lengths as lengths.
 func (h *hull) shape() *Shape {
-	s := &Shape{Surface: h.o.To(h.r), Form: h.o.Form, Step: h.o.Resolution, Places: h.o.Places, Raked: h.leaning(len(h.x) - 1), Lines: h.lengths(), transom: h.facing(len(h.x) - 1)}
+	s := &Shape{Surface: h.o.To(h.r), Form: h.o.Form, Step: max(h.o.Step, h.o.Resolution), Places: h.o.Places, Raked: h.leaning(len(h.x) - 1), Lines: h.lengths(), transom: h.facing(len(h.x) - 1)}
 	for k, st := range h.o.Stations {
 		g := Girth{Name: st.Name, At: measure.Inches(h.x[k])}
 		if !h.placed {

@@ -84,6 +84,7 @@ type Offsets struct {
 	Stations   []Station
 	Lines      []Line
 	Resolution measure.Length // the table's smallest step: an eighth, a sixteenth, a millimetre
+	Step       measure.Length // what all its figures are multiples of, where that is coarser
 	Form       measure.Form   // as written, for quoting back
 	Places     Places         // what its stations are called
 	Fractions  bool           // a parent hull's pure numbers: one whole is one metre

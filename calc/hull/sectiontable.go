@@ -248,6 +248,6 @@ func scaled(o Offsets, r Rules) (Offsets, bool) {
 		lines[i] = l
 	}
 	o.Lines = lines
-	o.Resolution = scale(o.Resolution, max(r.HalfBeam, r.Draft))
+	o.Resolution, o.Step = scale(o.Resolution, max(r.HalfBeam, r.Draft)), scale(o.Step, max(r.HalfBeam, r.Draft))
 	return o, true
 }

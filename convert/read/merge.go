@@ -115,7 +115,6 @@ func (r *reader) join() {
 			*first = spread(*first, o.Stations)
 		}
 		o = spread(o, first.Stations)
-		step := stepOfBoth(*first, o)
 		first.Lines = append(slices.Clone(first.Lines), o.Lines...)
 		switch {
 		case r.torn[first.Cell] || o.Surface == hull.SurfaceUnstated && !r.torn[o.Cell]:
@@ -127,7 +126,9 @@ func (r *reader) join() {
 			first.Surface, r.torn[first.Cell] = hull.SurfaceUnstated, true
 			r.add(finding.Finding{Kind: ConventionTwo, Cell: o.Cell, Also: []source.Cell{first.Cell}, Text: "two parts of the offsets are said to be to different surfaces"})
 		}
-		first.Resolution = step
+		if o.Resolution > 0 && (first.Resolution == 0 || o.Resolution < first.Resolution) {
+			first.Resolution = o.Resolution
+		}
 		for i := range first.Stations {
 			if !first.Stations[i].At.OK() {
 				first.Stations[i].At = o.Stations[i].At
@@ -135,6 +136,7 @@ func (r *reader) join() {
 		}
 	}
 	for i := range all {
+		all[i].Step = coarser(all[i])
 		r.sidedTo(&all[i])
 	}
 	r.job.Offsets = all

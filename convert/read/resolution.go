@@ -11,10 +11,10 @@ import (
 func resolution(form measure.Form, decimals int, values []measure.Length) measure.Length {
 	switch {
 	case form.Notation != measure.Decimal:
-		return coarser(inchPart(values, measure.SixtyFourth), values, 8, 4, 2)
+		return inchPart(values, measure.SixtyFourth)
 	case form.Unit == measure.InInches || form.Unit == measure.InFeet:
 		if s := inchPart(values, 1); s > 1 {
-			return coarser(s, values, 8, 4, 2)
+			return s
 		}
 	}
 	unit := form.Unit.Length()
@@ -26,19 +26,7 @@ func resolution(form measure.Form, decimals int, values []measure.Length) measur
 			break
 		}
 	}
-	return coarser(max(1, unit.Times(math.Pow10(-decimals))), values, 1000, 500, 100, 50, 10, 5, 2)
-}
-
-// stepOfBoth is the step of two parts of one table: the finer, unless that is of
-// figures too few to tell, which keep to the coarser as well.
-func stepOfBoth(a, b hull.Offsets) measure.Length {
-	if a.Resolution < b.Resolution {
-		a, b = b, a
-	}
-	if b.Resolution == 0 || a.Form.Metric() == b.Form.Metric() && inSteps(given(b.Lines), float64(a.Resolution)) {
-		return a.Resolution
-	}
-	return b.Resolution
+	return max(1, unit.Times(math.Pow10(-decimals)))
 }
 
 // inchPart is the largest part of an inch from an eighth down that lengths are given in;
@@ -52,26 +40,28 @@ func inchPart(values []measure.Length, last measure.Length) measure.Length {
 	return last
 }
 
-// coarser is the largest of so many times a step that the figures of a table keep to,
-// as to quarters of an inch or to fives of a unit: that none of twenty falls between
-// by chance is one case in a million.
-func coarser(step measure.Length, values []measure.Length, times ...measure.Length) measure.Length {
+// coarser is the coarsest step that all figures of a table keep to, as quarters of an
+// inch or fives of a unit: that none of twenty falls between by chance is one case in a
+// million. The hull is drawn and checked to the resolution all the same: figures that
+// are round may be meant so.
+func coarser(o hull.Offsets) measure.Length {
 	const enough = 20
-	figures := 0
+	values, figures := given(o.Lines), 0
 	for _, v := range values {
 		if v != 0 {
 			figures++
 		}
 	}
-	if figures < enough {
-		return step
+	times := []measure.Length{1000, 500, 100, 50, 10, 5, 2}
+	if o.Resolution%measure.SixtyFourth == 0 {
+		times = []measure.Length{8, 4, 2}
 	}
 	for _, n := range times {
-		if inSteps(values, float64(n*step)) {
-			return n * step
+		if figures >= enough && inSteps(values, float64(n*o.Resolution)) {
+			return n * o.Resolution
 		}
 	}
-	return step
+	return o.Resolution
 }
 
 // inSteps says that lengths are whole numbers of a step: a slip or two does not make a

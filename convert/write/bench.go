@@ -58,7 +58,14 @@ func loose(s bevel.Schedule, in Input) string {
 	if s.Within < in.Result.Rules.Bevel.Readout {
 		return ""
 	}
-	return fmt.Sprintf("Offsets to %s leave them about %s degrees loose either way on a plank so wide: lift some before it is sawn.", in.units().Small(s.Step), s.Within.Round(0.1).Write())
+	u := in.units() // a step is said in the units of its table
+	switch metric := len(in.Job.Offsets) > 0 && in.Job.Offsets[0].Form.Metric(); {
+	case metric:
+		u = measure.StyleMM
+	case u == measure.StyleMM:
+		u = measure.StyleFeet
+	}
+	return fmt.Sprintf("Offsets to %s leave them about %s degrees loose either way on a plank so wide: lift some before it is sawn.", u.Small(s.Step), s.Within.Round(0.1).Write())
 }
 
 // lying heads the thickness and width of a plank on its card.

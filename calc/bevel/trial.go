@@ -32,15 +32,16 @@ type ScalePart struct {
 }
 
 // Scale is the saw's scale by the trial cuts: drawn straight from one to the next and
-// on beyond the last, so that To of the last part does not count; of one alone, in
-// its proportion; true where none was made.
+// on beyond the last, so that To of the last part does not count; of one alone, in its
+// proportion, or at square, where it has none, as far off all along; true where none was
+// made.
 func (r Rules) Scale() []ScalePart {
 	t := r.trials()
 	switch {
 	case len(t) == 0:
 		return []ScalePart{{Slope: 1}}
-	case len(t) == 1 && t[0].Cuts == 0:
-		return []ScalePart{{Reads: t[0].Reads, Slope: 1}}
+	case len(t) == 1 && t[0].Reads*t[0].Cuts <= 0:
+		return []ScalePart{{Reads: t[0].Reads, Cuts: t[0].Cuts, Slope: 1}}
 	case len(t) == 1:
 		return []ScalePart{{Slope: t[0].Reads / t[0].Cuts}}
 	}

@@ -142,8 +142,8 @@ func TestTrialCut(t *testing.T) {
 	if m := s[0].Marks[0]; m.Set != 4 || m.Tilt != 5 {
 		t.Errorf("a scale that reads 10 for 8 must show 5 for 4: %+v", m)
 	}
-	// At square there is no proportion: the scale is as far off all along, by hand.
-	for trial, want := range map[Trial]measure.Angle{{Reads: 1, Cuts: 0}: 5, {Reads: 0, Cuts: 0.25}: 3.75, {Reads: -0.25, Cuts: 0.25}: 3.5} {
+	// About square there is no proportion: the scale is as far off all along, by hand.
+	for trial, want := range map[Trial]measure.Angle{{Reads: 1, Cuts: 0}: 5, {Reads: 0, Cuts: 0.25}: 3.75, {Reads: -0.25, Cuts: 0.25}: 3.5, {Reads: 0.25, Cuts: 0.75}: 3.5} {
 		r.Trials = []Trial{trial}
 		if got := r.tilt(4); got != want {
 			t.Errorf("a scale that reads %v for %v must show %v for 4: %v", trial.Reads, trial.Cuts, want, got)

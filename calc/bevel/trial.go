@@ -33,14 +33,14 @@ type ScalePart struct {
 
 // Scale is the saw's scale by the trial cuts: drawn straight from one to the next and
 // on beyond the last, so that To of the last part does not count; of one alone, in its
-// proportion, or at square, where it has none, as far off all along; true where none was
-// made.
+// proportion, or about square, where that says nothing, as far off all along; true where
+// none was made.
 func (r Rules) Scale() []ScalePart {
 	t := r.trials()
 	switch {
 	case len(t) == 0:
 		return []ScalePart{{Slope: 1}}
-	case len(t) == 1 && t[0].Reads*t[0].Cuts <= 0:
+	case len(t) == 1 && !t[0].proportioned():
 		return []ScalePart{{Reads: t[0].Reads, Cuts: t[0].Cuts, Slope: 1}}
 	case len(t) == 1:
 		return []ScalePart{{Slope: t[0].Reads / t[0].Cuts}}
@@ -51,6 +51,12 @@ func (r Rules) Scale() []ScalePart {
 		all = append(all, ScalePart{To: b.Cuts, Reads: a.Reads, Cuts: a.Cuts, Slope: (b.Reads - a.Reads) / (b.Cuts - a.Cuts)})
 	}
 	return all
+}
+
+// proportioned says that a trial cut shows a scale's proportion: it was read and cut to
+// one hand, a degree or more. Our choice.
+func (t Trial) proportioned() bool {
+	return t.Reads*t.Cuts > 0 && math.Abs(float64(t.Cuts)) >= 1
 }
 
 // trials is the trial cuts made, by what they cut.

@@ -174,6 +174,24 @@ func TestCardOfADoubtfulReading(t *testing.T) {
 	}
 }
 
+// A starboard card is read from the fore end aft and the blade goes over to the other
+// hand as it does going aft; a port card is read from aft forward, and as it does going
+// that way. Turned over on the bench each is read from its other end.
+func TestCrossingTheWayTheCardIsRead(t *testing.T) {
+	for _, c := range []struct {
+		side hull.Side
+		up   bevel.Face
+		aft  bool // said where it goes over going aft
+	}{{hull.Starboard, bevel.Outside, true}, {hull.Port, bevel.Outside, false}, {hull.Starboard, bevel.Inside, false}, {hull.Port, bevel.Inside, true}} {
+		s, r := bevel.Schedule{Side: c.side, Edge: bevel.Upper}, bevel.DefaultRules()
+		r.FaceUp = c.up
+		aft, back := write.Crossing(s, bevel.Mark{Crossing: true}, r) != "", write.Crossing(s, bevel.Mark{CrossingBack: true}, r) != ""
+		if aft != c.aft || back == c.aft {
+			t.Errorf("%s, face %d up: going aft %v, forward %v", c.side, c.up, aft, back)
+		}
+	}
+}
+
 // A batten's shift is said in figures that a rule shows, or not at all.
 func TestShiftOfABatten(t *testing.T) {
 	for _, c := range []struct {

@@ -20,3 +20,6 @@ func Bulk(x, y []float64) (within int, told bool) {
 
 // Shifted is what a card says of another plank's batten.
 var Shifted = shifted
+
+// Crossing is what a card says at a mark where the blade leans to the other hand.
+var Crossing = crossing

@@ -30,7 +30,7 @@ var NoSlope = &finding.Kind{
 // NibThick is a nib that leaves no scarf.
 var NibThick = &finding.Kind{
 	Code: "scarf-nib", Severity: finding.Error, Title: "nib leaves no scarf",
-	Why:    "Two nibs of half the thickness leave nothing to glue but end grain.",
+	Why:    "Two nibs of half the thickness leave nothing to glue but end grain. Without a scarf the joints are worked out as butts, end to end.",
 	Remedy: "set \"scarf nib\" to less than half the thinnest plank",
 }
 

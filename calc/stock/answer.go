@@ -223,6 +223,11 @@ func (a *answer) unlaid(lr lay.Rules) finding.List {
 	for i := range a.runs {
 		c := &a.shop.classes[a.shop.of[i]]
 		if run := &a.runs[i]; a.left(i) && (run.Side != hull.Port || run.Strake.Side == hull.Port) {
+			if run.Given {
+				found = append(found, finding.Finding{Kind: NoLong, Cell: run.Cell, Do: "offer a longer board, or a sounder one: a piece that is given is cut whole",
+					Text: fmt.Sprintf("%s %s is %s long, and the most that a board of its size gives in one piece is %s", run.Skin, run.Name, u.Long(run.Length), u.Long(measure.Length(c.longest)))})
+				continue
+			}
 			found = append(found, finding.Finding{Kind: lay.PieceShort, Cell: run.Cell,
 				Text: fmt.Sprintf("%s %s of %s cannot be made up of pieces from %s to %s%s", run.Skin, run.Name, u.Long(run.Length),
 					u.Long(measure.Length(c.least)), u.Long(measure.Length(c.longest)), with)})

@@ -19,7 +19,7 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 			found = append(found, finding.Finding{Kind: Absurd, Cell: b.Cell, Text: fmt.Sprintf("board %q is %s", name, odd)})
 			continue
 		}
-		if !b.whole() {
+		if !b.sized() {
 			found = append(found, finding.Finding{Kind: Incomplete, Cell: b.Cell,
 				Text: fmt.Sprintf("board %q has no %s", name, lacking(b))})
 			continue
@@ -28,7 +28,7 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 			found = append(found, finding.Finding{Kind: Delivery, Cell: b.Delivered.Cell, Reads: b.Delivered.Text,
 				Text: fmt.Sprintf("%d of board %q are delivered and %d are counted", b.Delivered.Value, name, b.Count.Value)})
 		}
-		if len(needs) == 0 {
+		if len(needs) == 0 || b.Unsure { // what is unsure of it is said where it was read
 			continue
 		}
 		asked, thin, narrow := false, true, true
@@ -95,9 +95,13 @@ func hollowed(run lay.Run, r Rules) string {
 
 // why is the finding for a need that no board serves.
 func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
-	species, thick, wide := false, false, false
+	species, thick, wide, idle := false, false, false, false
 	for _, b := range rack {
-		if !b.whole() || !n.suits(b) {
+		if n.suits(b) && (!b.whole() || !b.Free() && b.Count.Value < 1) {
+			idle = true
+			continue
+		}
+		if !n.suits(b) {
 			continue
 		}
 		species = true
@@ -108,6 +112,9 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 	}
 	f := finding.Finding{Cell: run.Cell}
 	switch {
+	case !species && idle:
+		f.Kind, f.Do = NoLong, "see what is said of each board: write its size, its count or its flaw so that it can be read; leave the count blank where there are as many as are wanted"
+		f.Text = fmt.Sprintf("%s %s has no stock: the boards of its species on the rack are left out, without a size, a count or a flaw that can be read", run.Skin, run.Name)
 	case !species:
 		f.Kind, f.Reads = NoSpecies, run.Species
 		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)

@@ -21,6 +21,9 @@ func pieces(run *lay.Run) []Piece {
 		if run.Feather.OutsideFore() {
 			p.Fore, p.Aft = FeatherOutside, FeatherInside
 		}
+		if run.Scarf == 0 {
+			p.Fore, p.Aft = Butt, Butt
+		}
 		if i == 0 {
 			p.Fore = Hood
 		}

@@ -24,6 +24,7 @@ type Board struct {
 	Price     source.Reading[float64] // of one board, or of a board foot where PerFoot
 	PerFoot   bool
 	Bad       []hull.Reach // stretches of its length not to be used, from its own end, in order
+	Unsure    bool         // a stretch not to be used could not be read: it is left on the rack
 	Source    string       // "rack", "mill", a merchant's name
 	Cell      source.Cell
 }
@@ -49,8 +50,11 @@ func (b Board) PriceOf() string {
 // PricedAt is the line of the rack.
 func (b Board) PricedAt() string { return "the rack, " + b.Cell.String() }
 
-// whole says that a board has a size.
-func (b Board) whole() bool {
+// whole says that a board has a size, and that its flaws are known.
+func (b Board) whole() bool { return b.sized() && !b.Unsure }
+
+// sized says that a board has a size.
+func (b Board) sized() bool {
 	return b.Thickness.OK() && b.Width.OK() && b.Length.OK() &&
 		b.Thickness.Value > 0 && b.Width.Value > 0 && b.Length.Value > 0 && b.odd(measure.StyleFeet) == ""
 }
@@ -110,11 +114,12 @@ const (
 	Hood           End = iota // the strake's own end: cut to fit at stem or transom
 	FeatherInside             // a scarf at the fore end, where outside feathers point aft
 	FeatherOutside            // a scarf at the after end, where they do
+	Butt                      // square against the next piece: a scarf there would have no run
 )
 
 // String is the end's words on the cut list.
 func (e End) String() string {
-	return [...]string{"hood end", "scarf, feather inside", "scarf, feather outside"}[e]
+	return [...]string{"hood end", "scarf, feather inside", "scarf, feather outside", "butt"}[e]
 }
 
 // Piece is one piece of one strake, to be cut from a board.

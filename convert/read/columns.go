@@ -28,6 +28,9 @@ func (r *reader) lengths(t *records, table *source.Table, fields ...string) map[
 		said = measure.Form{}
 	}
 	for _, f := range fields {
+		if f == "thickness" || f == "width" {
+			t.partsOfInch(f)
+		}
 		all[f] = r.lengthColumn(t, f, said, two)
 	}
 	for _, pair := range [][2]string{{"thickness", "width"}, {"width", "thickness"}, {portLength, starboardLength}, {starboardLength, portLength}, {"badfrom", "length"}, {"badto", "length"}} {

@@ -76,7 +76,7 @@ func (r *reader) rackOrPieces(t *records) *records {
 // columnsSay is what the columns of a list say that it is of.
 func (r *reader) columnsSay(t *records) (boards, pieces bool) {
 	for col := t.left; col <= t.right; col++ {
-		for _, m := range []string{"price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"} {
+		for _, m := range []string{"price", "pricedby", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"} {
 			boards = boards || t.cols[m] == col
 		}
 		// A title just over the headings is taken for their first row.

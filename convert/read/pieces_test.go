@@ -82,6 +82,11 @@ func TestStretches(t *testing.T) {
 		{"Length", "Remarks", "for 12-0-0 to 14-0-0 pieces", ""},
 		{"Length", "Bad", "small knots", "length-unread"},
 		{"Length", "Bad", "4-0-0", "length-unread"},
+		{"Length", "Bad", "good 0-0-0 to 13-0-0", "length-unread"},
+		{"Length", "Flaws", "sound from 3-0-0 to 15-0-0", "length-unread"},
+		{"Length", "Flaws", "usable 0-0-0 to 9-0-0; knots 9-0-0 to 10-0-0", "108 120 length-unread"},
+		{"Length", "Flaws", "good except 4-0-0 to 5-0-0", "48 60"},
+		{"Length", "Flaws", "split 30 in at butt end", "length-unread"},
 	} {
 		long := map[string]string{"Length": "16-0-0", "Length (ft)": "16", "Length (mm)": "4800"}[c.length]
 		b, err := csv.Read("rack.csv", []byte("Board,Thickness (in),Width (in),"+c.length+","+c.head+"\nA,1.25,6,"+long+",\""+strings.ReplaceAll(c.text, `"`, `""`)+"\"\n"))
@@ -91,6 +96,9 @@ func TestStretches(t *testing.T) {
 		job, _, found := read.Books([]*sheet.Book{b}, read.Options{Headings: templates.Headings})
 		var got []string
 		for _, r := range job.Rack {
+			if asked := strings.Contains(c.want, "length-unread"); r.Unsure != asked {
+				t.Errorf("%s %q: the board is left out %v, want %v", c.head, c.text, r.Unsure, asked)
+			}
 			for _, bad := range r.Bad {
 				for _, l := range []measure.Length{bad.From, bad.To} {
 					got = append(got, strings.TrimRight(strings.TrimRight(fmt.Sprintf("%.4f", l.Inches()), "0"), "."))

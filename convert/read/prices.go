@@ -8,6 +8,7 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/measure"
+	"strakebook/calc/source"
 	"strakebook/calc/stock"
 	"strakebook/convert/sheet"
 )
@@ -62,33 +63,44 @@ func priceHead(text string) (meaning string, ok bool) {
 // foot, of a thousand, of so much of its length, or of its volume in the rough.
 func (r *reader) priced(t *records, row int, b *stock.Board, what string) {
 	if b.Price.OK() {
+		r.pricedBeside(t, row, b, what)
 		return
 	}
-	if p := r.number(t, row, "footprice", what); p.OK() {
-		b.Price, b.PerFoot = p, true
-		return
-	}
-	if p := r.number(t, row, "thousand", what); p.OK() {
-		p.Value /= 1000
-		b.Price, b.PerFoot = p, true
-		return
-	}
-	if p := r.number(t, row, "cubicmetre", what); p.OK() {
-		if b.Thickness.OK() && b.Width.OK() && b.Length.OK() {
-			const metre = 1000 * measure.Millimetre
-			p.Value *= float64(b.Thickness.Value) / float64(metre) * float64(b.Width.Value) / float64(metre) * float64(b.Length.Value) / float64(metre)
-			b.Price = p
+	for _, meaning := range []string{"footprice", "thousand", "cubicmetre", "runfoot", "runmetre"} {
+		if p := r.number(t, row, meaning, what); p.OK() {
+			pricedOf(b, p, meaning)
+			return
 		}
-		return
 	}
-	p, of := r.number(t, row, "runfoot", what), measure.Foot
-	if !p.OK() {
-		p, of = r.number(t, row, "runmetre", what), 1000*measure.Millimetre
-	}
-	if p.OK() && b.Length.OK() {
+}
+
+// pricedOf gives a board its price by what that is of: it stays without one where it is
+// of a size that is not known.
+func pricedOf(b *stock.Board, p source.Reading[float64], meaning string) {
+	const metre = 1000 * measure.Millimetre
+	switch meaning {
+	case "price":
+	case "footprice":
+		b.PerFoot = true
+	case "thousand":
+		p.Value /= 1000
+		b.PerFoot = true
+	case "cubicmetre":
+		if !b.Thickness.OK() || !b.Width.OK() || !b.Length.OK() {
+			return
+		}
+		p.Value *= float64(b.Thickness.Value) / float64(metre) * float64(b.Width.Value) / float64(metre) * float64(b.Length.Value) / float64(metre)
+	default:
+		of := measure.Foot
+		if meaning == "runmetre" {
+			of = metre
+		}
+		if !b.Length.OK() {
+			return
+		}
 		p.Value *= float64(b.Length.Value) / float64(of)
-		b.Price = p
 	}
+	b.Price = p
 }
 
 // metric says that figures of a column show a metric unit of their own.

@@ -37,3 +37,42 @@ A|Larch|32|150|4800||900`)), Options{})
 		t.Errorf("priced at %v, want %v", b.Price.Value, want)
 	}
 }
+
+// What the words over a rack, or a column beside its prices, say that they are of. A
+// board of 1 x 6, 16 ft long, is 8 board feet (by hand).
+func TestPricesSaidElsewhere(t *testing.T) {
+	const asked = -1
+	for _, c := range []struct {
+		over, head, price string
+		want              float64
+		foot              bool
+	}{
+		{"", "Price", "4", 4, false},
+		{"Prices are by the board foot", "Price", "4", 4, true},
+		{"Lumber, $ per board foot", "Price", "4", 4, true},
+		{"Lumber; prices per MBF", "Price", "4000", 4, true},
+		{"Lumber. Costs are in $ a running foot, delivered", "Cost", "4", 64, false},
+		{"Prices are by the board foot", "Price each", "4", 4, false},
+		{"Prices per hundredweight", "Price", "4", asked, false},
+		{"Prices of May, by agreement with the yard", "Species", "oak", asked, false},
+		{"", "Price|Price per", "4|board foot", 4, true},
+		{"", "Price|Price per", "4|BF", 4, true},
+		{"", "Price|Price per", "4|foot", 64, false},
+		{"", "Price|Price per", "4|board", 4, false},
+		{"", "Price|Price per", "4|load", asked, false},
+		{"", "Price|Price per", "4|", asked, false},
+	} {
+		r := read(t, bookOf(sheetOf("Lumber", c.over+"\nBoard|Thickness (in)|Width (in)|Length (ft)|Count|"+c.head+"\nA|1|6|16||"+c.price)), Options{})
+		if len(r.job.Rack) != 1 {
+			t.Errorf("%q, %q: %d boards", c.over, c.head, len(r.job.Rack))
+			continue
+		}
+		b := r.job.Rack[0]
+		if b.Price.OK() != (c.want != asked) || b.Price.OK() && (math.Abs(b.Price.Value-c.want) > 1e-9 || b.PerFoot != c.foot) {
+			t.Errorf("%q, %q, %q: priced at %v (%v), of a board foot %v, want %v: %v", c.over, c.head, c.price, b.Price.Value, b.Price.State, b.PerFoot, c.want, r.found)
+		}
+		if c.want == asked && c.head != "Species" && len(r.codes(1)) == 0 {
+			t.Errorf("%q, %q, %q: nothing is said", c.over, c.head, c.price)
+		}
+	}
+}

@@ -14,6 +14,7 @@ func (r *reader) rack(t *records) {
 	table := t.found("rack")
 	cols := r.lengths(t, &table, "thickness", "width", "length", "badfrom", "badto")
 	species := ""
+	r.pricesOver(t)
 	r.pricesSaid(t, cols["length"].form.Unit)
 	rows := len(r.job.Rack) // that hold boards: of a tally a row has several
 	for _, row := range t.rows {
@@ -34,8 +35,8 @@ func (r *reader) rack(t *records) {
 			Width:     r.length(t, row, "width", cols, what("width")),
 			Price:     r.number(t, row, "price", what("price")),
 			Delivered: r.count(t, row, "delivered", what("count delivered")),
-			Bad:       r.unusable(t, row, cols, what("stretch not to be used")),
 		}
+		b.Bad, b.Unsure = r.unusable(t, row, cols, what("stretch not to be used"))
 		before := len(r.job.Rack)
 		for _, one := range r.lengthsOf(t, row, cols, what) {
 			b := b

@@ -31,6 +31,9 @@ func (t *records) cell(row int, field string) (sheet.Cell, source.Cell, bool) {
 	if col == t.size {
 		c = t.ofSize(c, field)
 	}
+	if n := t.parts[col]; n > 0 {
+		c = ofParts(c, n)
+	}
 	return c, t.page.cell(row, col), true
 }
 

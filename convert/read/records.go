@@ -25,10 +25,10 @@ func recordTables() []recordTable {
 	return []recordTable{
 		{name: "strakes", fields: []string{"strake", "skin", "side", "count", "thickness", "width", "length", portLength, starboardLength, "species", "slope", "scarfrun", "start", "from", "to", "clear", "note"},
 			need: []string{"strake"}, either: [][]string{size, {"thickness", "width", "length", portLength, starboardLength}}, least: 3, never: []string{"mark", "price", "footprice", "value", "station", "bevels", "girths"}, names: []string{"strake"}, titled: []string{"strake"}, read: (*reader).strakes},
-		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered", "note"},
+		{name: "rack", fields: []string{"mark", "species", "thickness", "width", "length", "count", "price", "pricedby", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered", "note"},
 			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "piece"}, names: []string{"mark"}, titled: []string{"rack", "mark", "species"}, read: (*reader).rack},
 		{name: "pieces", fields: []string{"piece", "species", "thickness", "width", "length", "count", "note"},
-			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "price", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"}, names: []string{"piece"}, titled: []string{"pieces"}, read: (*reader).pieces},
+			need: []string{"length", "width"}, least: 4, never: []string{"strake", "skin", "value", "station", "price", "pricedby", "footprice", "runfoot", "runmetre", "cubicmetre", "thousand", "source", "bad", "badfrom", "badto", "delivered"}, names: []string{"piece"}, titled: []string{"pieces"}, read: (*reader).pieces},
 		{name: "offsets", long: true, fields: []string{"station", "position", "line", "view", "value", "breadths", "heights", "waterline", "buttock", "note"},
 			need: []string{"station"}, either: [][]string{{"line", "waterline", "buttock", "heights"}, {"value", "breadths", "heights"}}, least: 3, never: []string{"strake", "bevels", "girths"}, titled: []string{"offsets"}, read: (*reader).longOffsets},
 		{name: "bevels", fields: []string{"strake", "edge", "side", "skin", "station", "bevels", "note"},
@@ -63,9 +63,10 @@ type records struct {
 	left    int
 	right   int
 	caption []string
-	names   []name // stations' names among the headings: widths by station
-	size    int    // the column of sizes such as 1 x 6, 0 for none
-	called  called // what the last station named was called
+	names   []name      // stations' names among the headings: widths by station
+	size    int         // the column of sizes such as 1 x 6, 0 for none
+	parts   map[int]int // columns of whole parts of an inch, as quarters: how many to the inch
+	called  called      // what the last station named was called
 }
 
 // headRows is the most rows that headings stand in.

@@ -17,16 +17,18 @@ import (
 // unusable reads the stretches of a board that are not to be used, from its own
 // end, in order: two columns, a column of texts such as "knots 4-0-0 to 5-2-0", or
 // a remark that names what is wrong and where. Bare numbers are in the unit of the
-// board's length.
-func (r *reader) unusable(t *records, row int, cols map[string]column, what string) []hull.Reach {
-	var all []hull.Reach
+// board's length. Where one cannot be read the board is unsure: nothing is cut of it.
+func (r *reader) unusable(t *records, row int, cols map[string]column, what string) (all []hull.Reach, unsure bool) {
 	from := r.length(t, row, "badfrom", cols, "beginning of the "+what)
 	to := r.length(t, row, "badto", cols, "end of the "+what)
 	switch {
 	case from.OK() && to.OK():
 		all = append(all, hull.Reach{From: from.Value, To: to.Value})
 	case from.OK() && to.State == source.Blank, to.OK() && from.State == source.Blank:
-		r.add(finding.Finding{Kind: LengthUnread, Cell: cmp.Or(from.Cell, to.Cell), Reads: from.Text + to.Text, Text: fmt.Sprintf("one end of the %s is not given", what)})
+		unsure = true
+		r.add(finding.Finding{Kind: LengthUnread, Cell: cmp.Or(from.Cell, to.Cell), Reads: from.Text + to.Text, Text: fmt.Sprintf("one end of the %s is not given: the board is left out", what)})
+	case from.State == source.Unread || to.State == source.Unread:
+		unsure = true // said where it was read
 	}
 	form := cols["length"].form
 	if c, at, ok := t.cell(row, "bad"); ok && filled(c) && !soundText.MatchString(measure.Fold(text(c))) {
@@ -35,8 +37,13 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 		if fine {
 			r.flaws(over, what, at, form)
 		} else {
-			r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: text(c),
-				Text: fmt.Sprintf("%s reads %q: expected two lengths such as %s to %s", what, text(c), form.Write(4*measure.Foot), form.Write(5*measure.Foot))})
+			unsure = true
+			expected := fmt.Sprintf("two lengths such as %s to %s", form.Write(4*measure.Foot), form.Write(5*measure.Foot))
+			if len(said) == 0 && isSound(text(c)) {
+				expected = "where the board is not to be used, and this is where it is sound"
+			}
+			r.add(finding.Finding{Kind: LengthUnread, Cell: at, Reads: text(c), Do: "write from where to where the flaw lies, from the board's own end",
+				Text: fmt.Sprintf("%s reads %q: expected %s; the board is left out", what, text(c), expected)})
 		}
 	}
 	if c, at, ok := t.cell(row, "note"); ok && c.Kind == sheet.Text {
@@ -50,15 +57,23 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 		}
 	}
 	slices.SortStableFunc(all, func(a, b hull.Reach) int { return cmp.Compare(a.From, b.From) })
-	return all
+	return all, unsure
 }
 
 var (
+	goodText  = regexp.MustCompile(`\b(good|sound|usable|clear|clean|fine|free)\b`)
+	butText   = regexp.MustCompile(`\b(not|no|but|except|excepting|save)\b`)
 	soundText = regexp.MustCompile(`(?i)^(-|–|none|no|nil|n/a|sound|clear)$`)
 	noFlaw    = regexp.MustCompile(`\b(no|not|nil|none|free|without|clear)\b`)
 	shapeText = regexp.MustCompile(`\b(stains?|stained|crook|crooked|bowed|cup|cupped|twisted|warped|wind|pith|worm|wormholes?|decay|decayed|resin pockets?|pitch pockets?)\b`)
 	flawText  = regexp.MustCompile(`\b(bad|knots?|unsound|unusable|checks?|checked|shakes?|splits?|rot|rotten|sap|sapwood|wane|waney|defects?|flaws?)\b`)
 )
+
+// isSound says that words tell where a board is good, and of nothing wrong with it.
+func isSound(part string) bool {
+	t := strings.ToLower(part)
+	return goodText.MatchString(t) && !butText.MatchString(t) && !flawText.MatchString(t) && !shapeText.MatchString(t)
+}
 
 // flaws tells of what is said to be wrong with a board and not from where to where.
 func (r *reader) flaws(said []string, what string, at source.Cell, form measure.Form) {
@@ -90,7 +105,7 @@ func stretches(text string, form measure.Form) (all []hull.Reach, over []string,
 		before, after, two := strings.Cut(part, " to ")
 		from, okA := edgeOfText(strings.Fields(before), form, true)
 		to, okB := edgeOfText(strings.Fields(after), form, false)
-		if two && okA && okB {
+		if two && okA && okB && !isSound(part) {
 			all = append(all, hull.Reach{From: from, To: to})
 			continue
 		}

@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -56,6 +57,12 @@ func (r *reader) lengthsOf(t *records, row int, cols map[string]column, what fun
 	c, at, _ := t.cell(row, "length")
 	count := r.count(t, row, "count", what("count"))
 	all := tally(c, at)
+	if all == nil && r.lengthRange(t, c) {
+		r.add(finding.Finding{Kind: LengthTwoWays, Cell: at, Reads: text(c),
+			Text: fmt.Sprintf("%s reads %q: boards of all lengths from the one to the other, or feet and inches", what("length"), text(c)),
+			Do:   "give each length that may be bought a row of its own; feet and inches as 12' 6\""})
+		return []tallyPart{{length: source.Reading[measure.Length]{State: source.Unread, Text: text(c), Cell: at}, count: count}}
+	}
 	if all == nil {
 		return []tallyPart{{length: r.length(t, row, "length", cols, what("length")), count: count}}
 	}
@@ -73,6 +80,29 @@ func (r *reader) lengthsOf(t *records, row int, cols map[string]column, what fun
 	r.add(finding.Finding{Kind: ConventionRead, Cell: at, Reads: text(c),
 		Text: fmt.Sprintf("%q is read as a tally: %d of %s, %s in all", text(c), all[0].count.Value, all[0].length.Text, plural(sum, "board", "boards"))})
 	return all
+}
+
+// rangeOfLengths is two numbers of feet or metres with a dash between them.
+var rangeOfLengths = regexp.MustCompile(`^(\d+(?:\.\d+)?) ?(?:'|ft\.?|m)? ?(?:-|to|\.\.+) ?(\d+(?:\.\d+)?) ?(?:'|ft\.?|feet|m)?$`)
+
+// lengthRange says that a board's length may be a range of lengths, 12-16: the second is
+// the longer, as in every such text of its column, and no word says feet and inches.
+func (r *reader) lengthRange(t *records, c sheet.Cell) bool {
+	ranged := func(c sheet.Cell) (is, other bool) {
+		m := rangeOfLengths.FindStringSubmatch(strings.ToLower(measure.Fold(c.Text)))
+		if c.Kind != sheet.Text || m == nil {
+			return false, false
+		}
+		a, _ := strconv.ParseFloat(m[1], 64)
+		b, _ := strconv.ParseFloat(m[2], 64)
+		return a >= 2 && b > a, b <= a
+	}
+	is, _ := ranged(c)
+	if n := t.said["length"].Notation; !is || n != measure.NoNotation && n != measure.Decimal {
+		return false
+	}
+	cells, _ := t.column("length")
+	return !slices.ContainsFunc(cells, func(c sheet.Cell) bool { _, other := ranged(c); return other })
 }
 
 // footParts is a part of a foot that no rule shows, and a tally may be meant by.

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"strakebook/calc/finding"
+	"strakebook/calc/measure"
 )
 
 // A tally of lumber in the cell of a length is as many boards as it says: 3/16' is three
@@ -48,4 +49,40 @@ func tells(found finding.List, code string, row int) bool {
 		}
 	}
 	return false
+}
+
+// A length such as 12-16 of a board may be all lengths between the two: it is asked
+// about, unless words or the other lengths of its column show feet and inches. Thickness
+// in quarters is of an inch.
+func TestRanges(t *testing.T) {
+	for _, c := range []struct {
+		thick, length, lengths string
+		inches                 float64
+		want                   string
+	}{
+		{"Thickness (in)", "Length (ft)", "12-16,16", 0, "length-two-ways@D2"},
+		{"Thickness (in)", "Length (ft)", "8-10,10-14", 0, "length-two-ways@D2 length-two-ways@D3"},
+		{"Thickness (in)", "Length", "12' - 16',16'", 0, "length-two-ways@D2"},
+		{"Thickness (in)", "Length (ft)", "text:8-10,12-6", 106, ""},
+		{"Thickness (in)", "Length (ft-in)", "8-10,10-11", 106, ""},
+		{"Thickness (quarters)", "Length (ft)", "10,12", 120, ""},
+		{"Thickness, quarters", "Length (ft)", "10,12", 120, ""},
+		{"Thickness (1/4 in)", "Length (ft)", "10,12", 120, ""},
+	} {
+		first, second, _ := strings.Cut(c.lengths, ",")
+		one := "1.25"
+		if c.thick != "Thickness (in)" {
+			one = "5"
+		}
+		r := read(t, bookOf(sheetOf("Lumber", "Board|"+c.thick+"|Width (in)|"+c.length+"|Price\nA|"+one+"|6|"+first+"|4\nB|5/4|6|"+second+"|4")), Options{})
+		if got := strings.Join(r.codes(finding.Error), " "); got != c.want || len(r.job.Rack) != 2 {
+			t.Errorf("%s, %s: %d boards, %s, want %s", c.thick, c.lengths, len(r.job.Rack), got, c.want)
+			continue
+		}
+		for i, b := range r.job.Rack {
+			if b.Thickness.Value != measure.Inches(1.25) || i == 0 && c.want == "" && b.Length.Value != measure.Inches(c.inches) {
+				t.Errorf("%s, %s: board %s is %v thick, %v long", c.thick, c.lengths, b.Mark, b.Thickness.Value, b.Length.Value)
+			}
+		}
+	}
 }

@@ -116,7 +116,7 @@ func onlyUnits(text string) bool {
 	return true
 }
 
-var unitTokens = []string{"f", "i", "e", "ft", "feet", "foot", "in", "ins", "inch", "inches", "8ths", "8th", "8", "eighths", "eighth", "1/8", "1/8s", "16ths", "16th", "sixteenths", "sixteenth", "1/16", "1/16s", "32nds", "32nd", "and", "mm", "cm", "m", "millimetres", "millimeters", "metres", "meters", "centimetres", "fractions", "decimal", "th", "ths", "deg", "degs", "degrees"}
+var unitTokens = []string{"f", "i", "e", "ft", "feet", "foot", "in", "ins", "inch", "inches", "8ths", "8th", "8", "eighths", "eighth", "1/8", "1/8s", "16ths", "16th", "sixteenths", "sixteenth", "1/16", "1/16s", "32nds", "32nd", "quarters", "4ths", "and", "mm", "cm", "m", "millimetres", "millimeters", "metres", "meters", "centimetres", "fractions", "decimal", "th", "ths", "deg", "degs", "degrees"}
 
 // withoutUnit is a heading's words without the unit at their end.
 func withoutUnit(t []string) []string {

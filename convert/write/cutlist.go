@@ -26,6 +26,9 @@ func cutList(in Input) *page {
 	p.worked(col("No.", 7), col("Joint to joint, "+unit(u), 12), col("Dressed, "+unit(u), 9), col("Scarf run, "+unit(u), 11), col("Mean width, "+unit(u), 9), col("Board feet", 9))
 	p.csv = true
 	p.empty = "No pieces: a list of strakes with thickness, width and length is needed."
+	if len(in.Job.Strakes)+len(in.Job.Wanted) > 0 {
+		p.empty = "No pieces: Warnings says what keeps those listed from being cut."
+	}
 	blanks := "Blanks are cross-cut square, then scarfed."
 	if in.Result.Rules.Stock.ShareCuts {
 		blanks = "Where the Stock sheet draws one slant between two pieces, that cut serves the scarfs of both; other ends are cross-cut square, then scarfed. A piece whose note says turned lies on its stick end for end and inside face up."
@@ -109,6 +112,8 @@ func sawn(q stock.Piece, e stock.End, saw string) string {
 		return square
 	}
 	switch e {
+	case stock.Butt:
+		return "butt, square"
 	case stock.FeatherInside:
 		return "feather inside, " + saw
 	case stock.FeatherOutside:

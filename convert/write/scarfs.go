@@ -50,7 +50,7 @@ func scarfs(in Input) *page {
 func (in Input) sawnInOrder(runs map[runKey]lay.Run, r scarf.Row, at func(stock.Piece) stock.End) string {
 	first, last := "", ""
 	for _, q := range in.Result.Plan.Pieces {
-		if at(q) == stock.Hood || !scarfedAs(runs[keyOf(q.Skin, q.Strake, q.Side)], r) {
+		if at(q) == stock.Hood || at(q) == stock.Butt || !scarfedAs(runs[keyOf(q.Skin, q.Strake, q.Side)], r) {
 			continue
 		}
 		if last = q.Mark; first == "" {

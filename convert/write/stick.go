@@ -165,10 +165,10 @@ func (d *drawer) drawn(s stick, p, list *page) sheet.Cell {
 }
 
 // leans is how an end is drawn, seen on the upper edge with the outside face up: a
-// square or hood end as a bar, a scarf as it slants.
+// square, butted or hood end as a bar, a scarf as it slants.
 func leans(e, aft stock.End) string {
 	switch e {
-	case stock.Hood:
+	case stock.Hood, stock.Butt:
 		return "|"
 	case aft:
 		return "/"

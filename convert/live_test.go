@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"strakebook/calc/bevel"
+	"strakebook/calc/measure"
 	"strakebook/convert/csv"
 	"strakebook/convert/sheet"
 	"strakebook/convert/write"
@@ -22,7 +24,9 @@ func TestStoredFiguresAreWhatTheirFormulasComeTo(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		ours, _ := write.Lay(done.Work().input(true)).Book()
+		in := done.Work().input(true)
+		toBeRounded(&in.Result.Bevels[0], in.Result.Rules.Bevel)
+		ours, _ := write.Lay(in).Book()
 		back := workedOut(t, ours)
 		formulas := 0
 		for i, s := range ours.Sheets {
@@ -42,6 +46,20 @@ func TestStoredFiguresAreWhatTheirFormulasComeTo(t *testing.T) {
 		if formulas < 50 {
 			t.Errorf("only %d formulas", formulas)
 		}
+	}
+}
+
+// toBeRounded gives a card a back still to be rounded by 3/16 in: the corners of its
+// inside face lie so far within the board.
+func toBeRounded(s *bevel.Schedule, r bevel.Rules) {
+	s.Rounded = 3 * measure.Sixteenth
+	if r.FaceUp == bevel.Inside {
+		r.Batten += s.Rounded
+	}
+	for i := range s.Marks {
+		m := &s.Marks[i]
+		at := func(b measure.Angle) measure.Length { return bevel.Batten(m.Width, s.Thickness-s.Rounded, b, r) }
+		m.Batten, m.SetOut, m.Faces = at(m.Set), at(m.Set)-at(s.Parallel), (s.Thickness - s.Rounded).Times(m.Set.Tan())
 	}
 }
 

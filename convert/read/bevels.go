@@ -50,6 +50,7 @@ func (r *reader) bevels(t *stationTable) {
 	if r.riseTold(in, &b); b.Rise == 0 {
 		r.pointedBevels(t.page, &b)
 	}
+	r.signSaid(t.wordsAbout(), t.page, &b)
 	b.Resolution = in.step(readings)
 	table := t.found("bevels", decision{})
 	table.Stations, table.Lines, table.Digest = len(b.Stations), len(b.Seams), digest

@@ -21,8 +21,8 @@ type phrase[T any] struct {
 
 var surfaces = []phrase[hull.Surface]{
 	{regexp.MustCompile(`\bbetween (the )?(two )?skins\b`), hull.BetweenSkins},
-	{regexp.MustCompile(`\b(to|is|are) (the )?outside( face)?( of| the)*( finished)?` + thick + ` (plank|skin|hull|shell)|\bto (the )?outside$|\bto (the )?outside[,;.]|\boutside of( the)?` + thick + ` plank(s|ing)?\b`), hull.OutsidePlanking},
-	{regexp.MustCompile(`\b(to|is|are) (the )?inside( face)?( of| the)*` + thick + ` (plank|skin|strip|shell)|\bto (the )?inside$|\bto (the )?inside[,;.]|\binside of( the)?` + thick + ` (plank(s|ing)?|strips?)\b|\bon the moulds\b|\bmoulded offsets\b`), hull.InsidePlanking},
+	{regexp.MustCompile(`\b(to|is|are) (the )?outside( face)?( of| the)*( finished)?` + thick + ` (plank|skin|hull|shell)|\bto (the )?outside$|\boutside of( the)?` + thick + ` plank(s|ing)?\b`), hull.OutsidePlanking},
+	{regexp.MustCompile(`\b(to|is|are) (the )?inside( face)?( of| the)*` + thick + ` (plank|skin|strip|shell)|\bto (the )?inside$|\binside of( the)?` + thick + ` (plank(s|ing)?|strips?)\b|\bon the moulds\b|\bmoulded offsets\b`), hull.InsidePlanking},
 }
 
 // thick is a thickness that may stand before the planking it is of: 3/4", 20 mm.
@@ -33,9 +33,12 @@ var planking = regexp.MustCompile(`\bplank(?:s|ing)?(?:'s)?(?: (?:thickness|is|a
 
 var gauges = []phrase[bevel.Gauge]{
 	{regexp.MustCompile(`\boff square\b`), bevel.OffSquare},
-	{regexp.MustCompile(`\b(gauge|stock)\b.*\b(inside face|on the skin)\b`), bevel.OnInside},
-	{regexp.MustCompile(`\b(gauge|stock)\b.*\boutside face\b`), bevel.OnOutside},
+	{regexp.MustCompile(gaugeHeld + `(?:inside|inner) (?:face|side)\b|` + gaugeHeld + `skin\b`), bevel.OnInside},
+	{regexp.MustCompile(gaugeHeld + `(?:outside|outer) (?:face|side)\b`), bevel.OnOutside},
 }
+
+// gaugeHeld is words that say what the stock of the gauge was held against, up to that.
+const gaugeHeld = `\b(?:gauge|stock)(?: of the (?:gauge|bevel))?(?: (?:stock|is|was|were|being|held|laid|set|kept|flat|read|used|lying|bearing|always))* (?:on|along|against|to|upon) (?:the )?`
 
 var planes = []phrase[bool]{
 	{regexp.MustCompile(`\b(?:` + stationWords + ` plane|plane of (?:the |each )?` + stationWords + `|along (?:the |each )` + stationWords + `|(?:lifted|taken|measured|read|bevels?)\b[^.;]*\bathwartships?)\b`), true},
@@ -52,19 +55,26 @@ var squareToPlane = regexp.MustCompile(`\b(?:square|normal|right angles) to (?:t
 var denied = regexp.MustCompile(`\b(?:not|never)\b[^,;:.()]*`)
 
 // saidOf is what the words over a table and about its sheet state of a
-// convention.
-func saidOf[T comparable](all []phrase[T], words []string) (said spoken[T]) {
+// convention, in clauses that speak of it; nil for any that name it.
+func saidOf[T comparable](all []phrase[T], words []string, speaks func(c clause, at int) bool) (said spoken[T]) {
 	for _, w := range words {
 		t := strings.ToLower(measure.Fold(w))
 		t = squareToPlane.ReplaceAllString(denied.ReplaceAllString(t, " "), " ")
-		for _, p := range all {
-			if !p.re.MatchString(t) {
-				continue
+		clauses := []clause{{t, t}}
+		if speaks != nil {
+			clauses = clausesOf(t)
+		}
+		for _, c := range clauses {
+			for _, p := range all {
+				at := p.re.FindStringIndex(c.text)
+				if at == nil || speaks != nil && !speaks(c, at[0]) {
+					continue
+				}
+				if said.by != "" && p.is != said.is {
+					return spoken[T]{by: said.by, two: true}
+				}
+				said.is, said.by = p.is, w
 			}
-			if said.by != "" && p.is != said.is {
-				return spoken[T]{by: said.by, two: true}
-			}
-			said.is, said.by = p.is, w
 		}
 	}
 	return said
@@ -72,12 +82,12 @@ func saidOf[T comparable](all []phrase[T], words []string) (said spoken[T]) {
 
 // saidAbout is what a table's own words and the remarks of its sheet state of a
 // convention; where they are silent, what the titles of other tables there do.
-func saidAbout[T comparable](all []phrase[T], own []string, p *page) spoken[T] {
+func saidAbout[T comparable](all []phrase[T], own []string, p *page, speaks func(c clause, at int) bool) spoken[T] {
 	remarks, titles := p.sheetWords()
-	if said := saidOf(all, append(slices.Clone(own), remarks...)); said.by != "" {
+	if said := saidOf(all, append(slices.Clone(own), remarks...), speaks); said.by != "" {
 		return said
 	}
-	return saidOf(all, titles)
+	return saidOf(all, titles, speaks)
 }
 
 // wordsAbout is a table's headings and its caption.
@@ -97,7 +107,7 @@ func (r *reader) surfaceOf(own []string, p *page, at source.Cell) hull.Surface {
 			break
 		}
 	}
-	words := saidAbout(surfaces, own, p)
+	words := saidAbout(surfaces, own, p, ofSurface)
 	if who := r.stated["offsets are to"]; who.by != "" {
 		return over(r, "offsets are to", r.rules.Hull.OffsetsTo, who, words, at, hull.Surface.String)
 	}
@@ -115,7 +125,10 @@ func (r *reader) surfaceOf(own []string, p *page, at source.Cell) hull.Surface {
 // gauge's face that is set is no word on readings that are off square, nor the other
 // way about, where their own words know better.
 func (r *reader) gauge(own []string, p *page, b bevel.Readings) bevel.Gauge {
-	words, set, who, at := saidAbout(gauges, own, p), r.rules.Bevel.Gauge, r.stated["bevels read"], b.Cell
+	words, set, who, at := saidAbout(gauges, own, p, ofGauge), r.rules.Bevel.Gauge, r.stated["bevels read"], b.Cell
+	if bothFaces(words.by, words.is) {
+		words = spoken[bevel.Gauge]{by: words.by, two: true}
+	}
 	if g := r.gaugeOfGuide(); g != bevel.GaugeUnstated && who.by != byCommand {
 		set, who = g, stated{by: byGuide}
 	}
@@ -138,7 +151,7 @@ func (r *reader) gauge(own []string, p *page, b bevel.Readings) bevel.Gauge {
 // inStation says that some bevels were lifted in the plane of the station: as set,
 // else as the book's own words say.
 func (r *reader) inStation(own []string, p *page, at source.Cell) bool {
-	words := saidAbout(planes, own, p)
+	words := saidAbout(planes, own, p, nil)
 	remarks, titles := p.sheetWords()
 	odd := slices.IndexFunc(slices.Concat(own, remarks, titles), func(w string) bool {
 		t := strings.ToLower(measure.Fold(w))

@@ -46,14 +46,31 @@ func (s *Sheet) Ones() map[string]One {
 	if wide*len(s.Rows) > mostCells {
 		return nil
 	}
+	heads := make([]string, wide) // the first word of each column so far
 	all := map[string]One{}
 	for row := range s.Rows {
+		begins, figure := "", false
 		for col := range wide {
-			key := strings.ToLower(s.Beside(row+1, col+1))
+			word := s.At(row+1, col+1).plain()
+			key := strings.ToLower(joined(begins, heads[col]))
 			all[key] = One{row + 1, col + 1, all[key].Of + 1}
+			if heads[col] == "" {
+				heads[col] = word
+			}
+			if !figure && word != "" {
+				begins, figure = joined(begins, word), word[0] >= '0' && word[0] <= '9'
+			}
 		}
 	}
 	return all
+}
+
+// joined is two parts of what is beside a cell as one; either may be "".
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " / " + b
 }
 
 // OneOf is what is beside a cell as it is written down: with a remark where other cells

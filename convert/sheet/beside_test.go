@@ -1,6 +1,9 @@
 package sheet
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // What is beside a cell is written down with how many are known by the same, and read
 // back as the name of one alone only where it was of one alone.
@@ -26,6 +29,14 @@ func TestOnesOfASheet(t *testing.T) {
 		}
 		if one := ones["3 / width"]; one != (One{4, 3, 1}) {
 			t.Errorf("3 / width is %+v", one)
+		}
+	}
+	for row := 1; row <= 5; row++ {
+		for col := 1; col <= 4; col++ {
+			key := strings.ToLower(s.Beside(row, col))
+			if one := ones[key]; row <= 4 && col <= 3 && (one.Of == 0 || one.Of == 1 && (one.Row != row || one.Col != col)) {
+				t.Errorf("row %d column %d, %q: %+v", row, col, key, one)
+			}
 		}
 	}
 	if got := OneOf("2 / Width", nil); got != "2 / Width (one of many)" {

@@ -91,6 +91,22 @@ func TestAsHungWithoutOffsets(t *testing.T) {
 	if len(rows) != 11 || len(found) != 0 || rows[0].Ahead != measure.Inch/4 || rows[0].Next[0].Width >= 4*measure.Inch || rows[0].Back != 3 {
 		t.Errorf("rows %v, found %v", rows[0], found)
 	}
+	// Listed row by row for either side, under a skin of strips, and hung on a side that is
+	// not said: still three planks of 4 in.
+	sided := []Strake{{Name: "1-9", Skin: Strips, Count: source.Is(9), Width: source.Is(measure.Inch)}}
+	for j := range 8 {
+		for _, side := range []Side{Starboard, Port} {
+			sided = append(sided, Strake{Name: fmt.Sprint(j + 1), Skin: Planks, Side: side, Width: source.Is(4 * measure.Inch)})
+		}
+	}
+	for _, side := range []Side{BothSides, Port} {
+		hung := hungAt(12, func(int) float64 { return 0 }, FromSheer, InsideCorner)[:1]
+		hung[0].Side = side
+		rows, _ = s.AsHung(hung, sided, nil, DefaultRules())
+		if len(rows) != 1 || rows[0].Wanted != 12*measure.Inch || rows[0].Next[0].Strake != "4" || rows[0].Next[1].Strake != "5" {
+			t.Errorf("listed by sides, hung on %s: %+v", side, rows)
+		}
+	}
 	marks := SeamMarks{Skin: Planks, Kind: MarkFromSheer, Stations: []Station{{Name: "4"}}}
 	for j := range 5 {
 		marks.Seams = append(marks.Seams, SeamMark{Strake: fmt.Sprint(j + 1), Values: []source.Reading[measure.Length]{source.Is(measure.Length(j+1) * 5 * measure.Inch)}})

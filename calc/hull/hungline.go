@@ -105,15 +105,17 @@ func marked(g Hung, m SeamMarks) (hungLine, bool) {
 	return line, found
 }
 
-// listed is the line by the widths of the list of strakes, from the sheer down.
+// listed is the line by the widths of the list of strakes, from the sheer down: those of
+// the skin and side that the strake is listed on.
 func listed(g Hung, strakes []Strake) (hungLine, bool) {
-	if g.From == FromRabbet {
+	plank, ok := Listed(strakes, g.Skin, g.Strake, g.Side)
+	if g.From == FromRabbet || !ok {
 		return hungLine{}, false
 	}
 	var line hungLine
 	found := false
 	for _, s := range strakes {
-		if g.Skin != "" && s.Skin != g.Skin || s.Side != BothSides && g.Side != BothSides && s.Side != g.Side {
+		if s.Skin != plank.Skin || s.Side != BothSides && plank.Side != BothSides && s.Side != plank.Side {
 			continue
 		}
 		w, ok := s.widthAt(g.Station)

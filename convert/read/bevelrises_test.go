@@ -3,10 +3,49 @@ package read
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
+	"strakebook/calc/bevel"
 	"strakebook/calc/finding"
 )
+
+// The edge that a cell under Edge names, and the one named in a label; what names
+// neither, or another plank's, is asked and its bevels are left.
+func TestEdgesNamed(t *testing.T) {
+	for edge, want := range map[string]string{
+		"upper": "upper", "top": "upper", "U": "upper", "u/e": "upper", "sheer edge": "upper", "above": "upper", "over": "upper", "Upper edge": "upper",
+		"lower": "lower", "bottom": "lower", "lwr": "lower", "keel edge": "lower", "keel": "lower", "below": "lower", "under": "lower",
+		"": "", "both": "", "upper/lower": "asked", "inner": "asked", "butt": "asked", "lower edge of plank above": "asked",
+	} {
+		for _, book := range []string{
+			"Strake|Edge|Sta. 1|Sta. 2|Sta. 3\n3|" + edge + "|2|2|2\n4|upper|2|2|2",
+			"Strake|Edge|Station|Bevel\n3|" + edge + "|1|2\n3|" + edge + "|2|2\n4|upper|1|2\n4|upper|2|2",
+		} {
+			r := read(t, bookOf(sheetOf("Bevels", "Bevels, degrees\n"+book)), Options{})
+			got := "no table"
+			if len(r.job.Bevels) == 1 {
+				s := r.job.Bevels[0].Seams[0]
+				got = map[bevel.Edge]string{bevel.Upper: "upper", bevel.Lower: "lower"}[s.Edge]
+				if s.Strake != "3" {
+					got = s.Strake
+				}
+				if slices.Contains(r.codes(finding.Error), "convention-open@A3") || slices.Contains(r.codes(finding.Error), "convention-open@B3") {
+					got = "asked"
+				}
+			}
+			if got != want {
+				t.Errorf("%q is read as %q, want %q: %v\n%s", edge, got, want, r.codes(finding.Note), book)
+			}
+		}
+	}
+	for label, want := range map[string]bevel.Edge{"3 keel edge": bevel.Lower, "3, sheer edge": bevel.Upper, "3 upper": bevel.Upper} {
+		r := read(t, bookOf(sheetOf("Bevels", "Bevels of planks, degrees\nStrake|Sta. 1|Sta. 2|Sta. 3\n"+label+"|2|2|2\n4 upper|2|2|2")), Options{})
+		if s := r.job.Bevels[0].Seams[0]; s.Edge != want || s.Strake != "3" {
+			t.Errorf("%q is read as %s, %v", label, s.Strake, s.Edge)
+		}
+	}
+}
 
 // What the words over bevels say that they are: a rise is read by its tangent, what no
 // bevel follows from is asked, and degrees are degrees. Wanted values are arc tangents by

@@ -35,6 +35,9 @@ func (r *reader) bevels(t *stationTable) {
 			continue
 		}
 		s := read(row)
+		if r.edgeOdd(s) {
+			continue
+		}
 		for _, col := range cols {
 			v := r.angle(t.see(row, col), t.place(row, col), s, in)
 			s.Readings = append(s.Readings, v)

@@ -149,6 +149,13 @@ func (r *reader) longBevels(t *records) {
 	for _, row := range t.rows {
 		station, ok := r.stationOf(t, row, &last)
 		r.longSeam(t, row, &want)
+		if edge := t.text(row, "edge"); edge != "" {
+			if _, ok := edgeNamed(edge); !ok {
+				r.oddEdges[want.Cell] = edge
+				r.edgeOdd(want)
+				continue
+			}
+		}
 		if !ok || want.Strake == "" {
 			r.unnamed(t, row, "station")
 			continue
@@ -200,7 +207,8 @@ func (r *reader) longSeam(t *records, row int, of *bevel.Seam) {
 	if s := t.text(row, "side"); s != "" {
 		of.Side = sideOf(s)
 	}
-	of.Edge, of.Cell = edgeIn(t.text(row, "edge")), t.page.cell(row, t.cols["strake"])
+	of.Edge, _ = edgeNamed(t.text(row, "edge"))
+	of.Cell = t.page.cell(row, t.cols["strake"])
 }
 
 // seamIn is a seam of a table of bevels, a new one where the table has none such.

@@ -1,9 +1,12 @@
 package read
 
 import (
+	"fmt"
+	"regexp"
 	"strings"
 
 	"strakebook/calc/bevel"
+	"strakebook/calc/finding"
 	"strakebook/calc/hull"
 	"strakebook/calc/measure"
 	"strakebook/convert/sheet"
@@ -48,8 +51,11 @@ func (r *reader) seamField(s *bevel.Seam, name *[]string, head string, c sheet.C
 		*name = append(*name, seamText.FindStringSubmatch(measure.Fold(word))[2])
 	case m == "edge" && same:
 		s.Edge = last.Edge
-	case m == "edge" && edgeIn(word) != bevel.EdgeUnstated:
-		s.Edge = edgeIn(word)
+	case m == "edge":
+		edge, ok := edgeNamed(word)
+		if s.Edge = edge; !ok {
+			r.oddEdges[s.Cell] = word
+		}
 	case m == "side" && same:
 		s.Side = last.Side
 	case m == "side":
@@ -68,7 +74,10 @@ func (r *reader) seamField(s *bevel.Seam, name *[]string, head string, c sheet.C
 
 // seamWords takes a label whose column has no heading: "2 upper S".
 func (r *reader) seamWords(s *bevel.Seam, name *[]string, label string, last bevel.Seam) {
-	for _, w := range strings.Fields(strings.NewReplacer(",", " ", "/", " ").Replace(measure.Fold(label))) {
+	label = edgeOf.ReplaceAllStringFunc(measure.Fold(label), func(w string) string {
+		return map[bool]string{true: "upper", false: "lower"}[strings.EqualFold(w[:5], "sheer")]
+	})
+	for _, w := range strings.Fields(strings.NewReplacer(",", " ", "/", " ").Replace(label)) {
 		low := strings.Trim(strings.ToLower(w), ".():")
 		switch {
 		case measure.IsDitto(low) && len(*name) == 0:
@@ -84,6 +93,51 @@ func (r *reader) seamWords(s *bevel.Seam, name *[]string, label string, last bev
 			*name = append(*name, w)
 		}
 	}
+}
+
+// edgeOf is an edge named by what it looks to.
+var edgeOf = regexp.MustCompile(`(?i)\b(?:sheer|keel)(?:ward)? edge\b`)
+
+// otherPlank is words that have an edge be another plank's than the row's.
+var otherPlank = regexp.MustCompile(`\b(?:plank|strake)s? (?:above|below|over|under|next)\b|\b(?:next|other) (?:plank|strake)\b`)
+
+// edgeNamed is the edge that a cell under "Edge" names; not ok where it names something,
+// and neither edge of its plank.
+func edgeNamed(word string) (bevel.Edge, bool) {
+	t := strings.ToLower(measure.Fold(word))
+	if otherPlank.MatchString(t) {
+		return bevel.EdgeUnstated, false
+	}
+	upper, lower := edgeIn(word) == bevel.Upper, edgeIn(word) == bevel.Lower
+	named := upper || lower
+	for _, w := range tokens(word) {
+		switch w {
+		case "sheer", "sheerward", "above", "over", "u/e":
+			upper = true
+		case "keel", "keelward", "below", "under", "beneath", "l/e":
+			lower = true
+		default:
+			named = named || w == "both"
+		}
+	}
+	switch {
+	case upper && !lower:
+		return bevel.Upper, true
+	case lower && !upper:
+		return bevel.Lower, true
+	}
+	return bevel.EdgeUnstated, named && !upper && !lower || len(tokens(word)) == 0 || measure.IsDash(t)
+}
+
+// edgeOdd says that the edge of a seam could not be told from what stands there, and
+// asks: a bevel sawn on the other edge opens both seams.
+func (r *reader) edgeOdd(s bevel.Seam) bool {
+	word, odd := r.oddEdges[s.Cell]
+	if odd {
+		r.add(finding.Finding{Kind: ConventionOpen, Cell: s.Cell, Reads: word,
+			Text: fmt.Sprintf("the edge of %s %s reads %q, which is neither its upper nor its lower one: its bevels were left", s.Skin, s.Strake, word), Do: "write upper or lower under Edge"})
+	}
+	return odd
 }
 
 // edgeIn is the edge that words name.

@@ -104,7 +104,7 @@ func (r *reader) widthColumns(t *records) func(row int, what string) ([]source.R
 	}
 	for _, n := range t.names {
 		r.useHead(t.page, t.head, n.col)
-		if n.ofWidth && !n.worded {
+		if n.ofWidth && n.numbered && !n.worded {
 			r.numbered[t.page.cell(t.head, n.col)] = true
 		}
 		r.call(t.page.cell(t.head, n.col), t.page.raw(t.head, n.col), t.heads[n.col])

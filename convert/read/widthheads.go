@@ -17,6 +17,9 @@ import (
 // sta 2 (in), W2. Its second part is the station, the third a unit.
 var widthAt = regexp.MustCompile(`^(?:widths?|wide|w)[ .,:;@-]*(?:at )?(.*?\w)\.?(?:[ ,]+[(\[]?(in|ins|inches|"|mm|cm|ft|feet)\.?[)\]]?)?$`)
 
+// thePlace is what may stand before the name of a station that has no number.
+var thePlace = regexp.MustCompile(`^(?:(?:the|sta\.?|stn\.?|stations?|frame|fr\.?|mould|mold) )+`)
+
 // widthHead is a heading as the name of a station, by itself or behind the word width.
 func (r *reader) widthHead(c sheet.Cell) (name, bool) {
 	if n, ok := r.stationName(c); ok || c.Kind != sheet.Text {
@@ -27,9 +30,15 @@ func (r *reader) widthHead(c sheet.Cell) (name, bool) {
 		return name{}, false
 	}
 	n, ok := r.nameIn(sheet.Cell{Kind: sheet.Text, Text: m[1]})
+	if at := thePlace.ReplaceAllString(m[1], ""); !ok && at != m[1] {
+		n, ok = r.nameIn(sheet.Cell{Kind: sheet.Text, Text: at}) // station Transom, the transom
+	}
 	n.ofWidth = ok
 	return n, ok
 }
+
+// widthWord is a heading that begins by naming widths.
+var widthWord = regexp.MustCompile(`(?i)^(?:widths?\b|w ?\d)`)
 
 // widthUnit is the unit that such a heading ends in.
 func widthUnit(heading string) (measure.Form, bool) {
@@ -44,8 +53,7 @@ func widthUnit(heading string) (measure.Form, bool) {
 func (r *reader) namesKnown(t *records, heading string) bool {
 	switch t.kind.name {
 	case "strakes":
-		n, ok := r.widthHead(sheet.Cell{Kind: sheet.Text, Text: heading})
-		return ok && n.ofWidth
+		return widthWord.MatchString(heading)
 	case "rack":
 		_, ok := priceHead(heading)
 		for m := range priceMeasures {
@@ -60,7 +68,8 @@ func (r *reader) namesKnown(t *records, heading string) bool {
 // widthsByNumber leaves the widths whose headings give a number alone, as W2, where
 // the book knows no station of that number: they may be of anything.
 func (r *reader) widthsByNumber() {
-	known := map[string]bool{}
+	known := map[string]string{}
+	transoms := []string(nil)
 	all := slices.Clone(r.job.Stations)
 	for _, o := range r.job.Offsets {
 		all = append(all, o.Stations...)
@@ -69,12 +78,23 @@ func (r *reader) widthsByNumber() {
 		all = append(all, b.Stations...)
 	}
 	for _, s := range all {
-		known[s.Name] = true
+		known[strings.ToLower(s.Name)] = s.Name
+		if s.Transom && !slices.Contains(transoms, s.Name) {
+			transoms = append(transoms, s.Name)
+		}
 	}
 	var left []source.Cell
 	for i := range r.job.Strakes {
 		s := &r.job.Strakes[i]
-		if slices.ContainsFunc(s.WidthAt, func(st hull.Station) bool { return r.numbered[st.Cell] && !known[st.Name] }) {
+		for k := range s.WidthAt {
+			at := &s.WidthAt[k]
+			if name, ok := known[strings.ToLower(at.Name)]; ok {
+				at.Name = name
+			} else if at.Transom && len(transoms) == 1 {
+				at.Name = transoms[0]
+			}
+		}
+		if slices.ContainsFunc(s.WidthAt, func(st hull.Station) bool { return r.numbered[st.Cell] && known[strings.ToLower(st.Name)] == "" }) {
 			left = append(left, s.Cell)
 			s.Widths, s.WidthAt = nil, nil
 		}

@@ -11,7 +11,7 @@ import (
 
 const widthHeadsOffsets = `
 Offsets, feet-inches-eighths, to the outside of planking
-Station | 0 | 2 | 4 | 6
+Station | 0 | 2 | 4 | Transom
 Distance from FP | 0-0-0 | 4-0-0 | 8-0-0 | 12-0-0
 Half-breadths
 WL 1 | 0-1-0 | 1-0-0 | 1-2-0 | 1-0-0
@@ -30,6 +30,10 @@ func TestWidthsUnderTheirStations(t *testing.T) {
 		"Sta. 0 | Sta. 2 | Sta. 4":                                     "4",
 		"Width 1 | Width 3 | Width 5":                                  "column-unread@A2",
 		"Width at sta 4 | Note | From whom":                            "column-unread@C1",
+		"Width at sta 0 | Width at sta 2 | Width at Transom":           "4",
+		"Width at sta 0 | Width at sta 2 | Width at station Transom":   "4",
+		"Width at sta 0 | Width at sta 2 | Width at the transom (in)":  "4",
+		"Width fwd | Width mid | Width aft":                            "column-unread@C1",
 	} {
 		rows := fmt.Sprintf("Strake | Thickness (in) | %s | Length\n", heads)
 		for k := 1; k <= 4; k++ {
@@ -39,7 +43,7 @@ func TestWidthsUnderTheirStations(t *testing.T) {
 		got := strings.Join(r.codes(finding.Warning), " ")
 		if got == "" {
 			for _, s := range r.job.Strakes {
-				if len(s.Widths) != 3 || s.WidthAt[1].Name != "2" || s.Widths[1].Value != measure.Inches(5.25) {
+				if len(s.Widths) != 3 || s.WidthAt[1].Name != "2" || s.Widths[1].Value != measure.Inches(5.25) || strings.Contains(strings.ToLower(heads), "transom") && s.WidthAt[2].Name != "Transom" {
 					t.Errorf("%s: strake %s is %v wide at %v", heads, s.Name, s.Widths, s.WidthAt)
 				}
 			}

@@ -46,7 +46,7 @@ func inInches(r source.Reading[measure.Length]) source.Reading[float64] {
 // the strakes beside them in their skin. It goes by the list as the builder has it.
 func CheckAlike(strakes []Strake) finding.List {
 	var found finding.List
-	for _, g := range groups(strakes) {
+	for _, g := range groups(strakes, nil) {
 		for _, like := range likenesses {
 			found = append(found, like.check(g)...)
 		}

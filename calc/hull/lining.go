@@ -72,7 +72,7 @@ func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Linin
 	}
 	var all []Lining
 	var found finding.List
-	for _, g := range groups(strakes) {
+	for _, g := range groups(strakes, marks) {
 		l := h.newLined(g, marks, on)
 		found = append(found, h.divide(l, g.strakes, marks)...)
 		lining := h.lining(l)
@@ -92,8 +92,9 @@ type group struct {
 	strakes []Strake
 }
 
-// groups is the list of strakes by skin, and by side where the sides differ.
-func groups(strakes []Strake) []group {
+// groups is the list of strakes by skin, and by side where the sides differ or were
+// marked apart.
+func groups(strakes []Strake, marks []SeamMarks) []group {
 	var all []group
 	var skins []Skin
 	for _, s := range strakes {
@@ -117,7 +118,10 @@ func groups(strakes []Strake) []group {
 				port, starboard = append(port, s), append(starboard, s)
 			}
 		}
-		if len(port) == len(both) && len(starboard) == len(both) {
+		marked := func(side Side) bool {
+			return slices.ContainsFunc(marks, func(m SeamMarks) bool { return m.Skin == skin && m.Side == side && len(m.Seams) > 0 })
+		}
+		if len(port) == len(both) && len(starboard) == len(both) && !(marked(Port) && marked(Starboard)) {
 			all = append(all, group{skin, BothSides, both})
 			continue
 		}

@@ -125,6 +125,37 @@ func TestStripsOverTheSheer(t *testing.T) {
 	}
 }
 
+// TestMarksOfEachSide marks two planks 5 in wide to starboard and 6 in to port, of a list
+// for both sides alike: each side is lined off by its own marks, and its planks are as
+// wide.
+func TestMarksOfEachSide(t *testing.T) {
+	o := roundOffsets(func(float64) float64 { return 36 })
+	list := []Strake{{Name: "1-2", Skin: Planks, Count: source.Is(2)}}
+	var marks []SeamMarks
+	want := map[Side]measure.Length{Starboard: 5 * measure.Inch, Port: 6 * measure.Inch}
+	for _, side := range []Side{Starboard, Port} {
+		m := SeamMarks{Skin: Planks, Side: side, Stations: o.Stations}
+		for j := range 2 {
+			mark := SeamMark{Strake: fmt.Sprint(j + 1)}
+			for range o.Stations {
+				mark.Values = append(mark.Values, source.Is(want[side]))
+			}
+			m.Seams = append(m.Seams, mark)
+		}
+		marks = append(marks, m)
+	}
+	s, _ := Work(o, list, DefaultRules(), marks...)
+	runs, _ := s.Runs(list, DefaultRules())
+	if len(runs) != 4 {
+		t.Fatalf("%d planks of both sides", len(runs))
+	}
+	for _, r := range runs {
+		if r.Width.Value != want[r.Side] {
+			t.Errorf("%s to %s is %v wide, marked %v", r.Name, r.Side, r.Width.Value, want[r.Side])
+		}
+	}
+}
+
 // TestParallelStrips lays strips 3 in wide on a quarter of a cone: so many at its
 // greatest end, running out along the rabbet as it narrows, each as long as the
 // cone has girth for it.

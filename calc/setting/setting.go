@@ -5,6 +5,8 @@ package setting
 
 import (
 	"fmt"
+	"math"
+	"strconv"
 	"strings"
 
 	"strakebook/calc/measure"
@@ -58,7 +60,7 @@ func (s Setting) Told(metric bool) string {
 	case !ok:
 		return s.Written()
 	case metric:
-		return measure.Form{Notation: measure.Decimal, Unit: measure.InMillimetres}.Write(*l.p) + " mm"
+		return strconv.FormatFloat(math.Round(l.p.Millimetres()*1000)/1000, 'f', -1, 64) + " mm"
 	}
 	return l.p.String()
 }

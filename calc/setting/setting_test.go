@@ -96,6 +96,27 @@ func TestWrittenReadsBack(t *testing.T) {
 	}
 }
 
+// A length is told in the figures that a rule has, in the unit asked for.
+func TestTold(t *testing.T) {
+	var r rules
+	for _, c := range []struct {
+		kerf   measure.Length
+		metric bool
+		want   string
+	}{
+		{100 * measure.Millimetre, false, "3.937 in"}, {100 * measure.Millimetre, true, "100 mm"},
+		{measure.Eighth, false, "0.125 in"}, {measure.Eighth, true, "3.175 mm"}, {measure.Inches(4.5599999), false, "4.56 in"},
+	} {
+		r.kerf = c.kerf
+		if got := r.all()["kerf"].Told(c.metric); got != c.want {
+			t.Errorf("%v told %q, want %q", c.kerf, got, c.want)
+		}
+	}
+	if got := r.all()["slope"].Told(true); got != "0 to 1" {
+		t.Errorf("a slope is told %q", got)
+	}
+}
+
 func TestWords(t *testing.T) {
 	var r rules
 	for name, want := range map[string]int{"edge": 3, "sawn": 2, "kerf": 0, "job": 0} {

@@ -228,8 +228,8 @@ func (r *reader) sameAs(b box, was, stood string) bool {
 	if s.SetIn(stood, "") != nil {
 		return false
 	}
-	told := s.Told(true)
-	return s.SetIn(was, "") == nil && s.Told(true) == told
+	told := s.Told(false)
+	return s.SetIn(was, "") == nil && s.Told(false) == told
 }
 
 // overBoxes puts what the command line sets in place of what the boxes do: it is not

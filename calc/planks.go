@@ -53,6 +53,9 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	for i := range runs {
 		run := &runs[i]
 		run.Wide += r.Rules.Hull.Up(r.wider(*run))
+		if run.Outside {
+			run.Wide = run.Face + r.Rules.Hull.Up(r.narrower(*run))
+		}
 		s, ok := r.spiled(*run)
 		if ok {
 			run.Breadth = s.Breadths(run.Length)
@@ -72,13 +75,24 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 
 // wider is how much wider than the inside face the outside one is at the most.
 func (r *Result) wider(run lay.Run) measure.Length {
+	return r.leaning(run, 1)
+}
+
+// narrower is how much narrower than the inside face the outside one is at the most.
+func (r *Result) narrower(run lay.Run) measure.Length {
+	return r.leaning(run, -1)
+}
+
+// leaning is how much wider the one face is than the other at the most, by the edge
+// that is sawn: the outside one with a sign of 1, the inside one with -1.
+func (r *Result) leaning(run lay.Run, sign measure.Length) measure.Length {
 	wider := measure.Length(0)
 	for _, s := range r.Bevels {
 		if !strings.EqualFold(s.Strake, run.Name) || s.Skin != "" && s.Skin != run.Skin || s.Side != hull.BothSides && s.Side != run.Side {
 			continue
 		}
 		for _, m := range s.Marks {
-			wider = max(wider, m.Faces)
+			wider = max(wider, sign*m.Faces)
 		}
 	}
 	return wider

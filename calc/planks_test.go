@@ -94,6 +94,7 @@ func TestBoardCoversTheWiderFace(t *testing.T) {
 	b.Seams = []bevel.Seam{seam}
 	j.Bevels, j.Stations = []bevel.Readings{b}, b.Stations
 	r, _ := Work(j)
+	outsideListed(t, j)
 	for _, run := range r.Runs {
 		want := 5 * measure.Inch
 		if run.Name == "1" && run.Side == hull.Port {
@@ -114,6 +115,28 @@ func TestBoardCoversTheWiderFace(t *testing.T) {
 	}
 	if shutters != 4 {
 		t.Errorf("%d cards of shutters", shutters)
+	}
+}
+
+// outsideListed has the same widths on the outside face: boards cover them and no more,
+// the inside face is less by tan 5 degrees, .0875 in on an inch (by hand), and a batten
+// 5 - 1/2 in wide serves at every bevel, set out nowhere.
+func outsideListed(t *testing.T, j Job) {
+	j.Strakes = slices.Clone(j.Strakes)
+	j.Strakes[0].Outside = true
+	j.Gaps = nil
+	r, _ := Work(j)
+	for _, run := range r.Runs {
+		if run.Wide != 5*measure.Inch {
+			t.Errorf("%s %s, 5 in on the outside face: its board covers %v", run.Name, run.Side, run.Wide)
+		}
+	}
+	for _, s := range r.Bevels {
+		for _, m := range s.Marks {
+			if in := m.Width.Inches(); in < 4.9124 || in > 4.9126 || m.Batten != measure.Inches(4.5) || m.SetOut.Abs() > 1 {
+				t.Errorf("5 in on the outside face: %v inside, batten %v, set out %v", m.Width, m.Batten, m.SetOut)
+			}
+		}
 	}
 }
 

@@ -43,7 +43,11 @@ func (s *Schedule) batten(r Rules) {
 	for i := range s.Marks {
 		m := &s.Marks[i]
 		m.Batten = s.edge(m.Width, m.Set, r)
-		m.SetOut = m.Batten - s.edge(m.Width, s.Parallel, r)
+		parallel := m.Width
+		if s.Outside {
+			parallel += m.Faces - (s.Thickness - s.Rounded).Times(s.Parallel.Tan())
+		}
+		m.SetOut = m.Batten - s.edge(parallel, s.Parallel, r)
 	}
 }
 

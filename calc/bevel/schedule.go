@@ -49,6 +49,7 @@ type Schedule struct {
 	Less      measure.Length // the most that widths straight across its board are less than along the back as it will be
 	Rounded   measure.Length // how far off the board's inside face its inside corners then lie, to which widths are
 	Width     measure.Length // on the inside face, as listed in one figure; else the greatest of the marks
+	Outside   bool           // the width is listed on the outside face: that of the marks is less by what the faces differ
 	widthFrom string         // of the marks: "listed", "listed by station" or "lined off"
 	Parallel  measure.Angle  // the bevel at which a parallel batten is right, of the marks that are sure
 	Depth     measure.Length // of blade needed at the steepest mark
@@ -125,11 +126,17 @@ func (l laid) schedule(plank hull.Strake, r Rules) Schedule {
 	if back.Worked > 0 && !b.Straight {
 		l.width, sched.Width = l.flat(), 0
 	}
+	if sched.Outside = plank.Outside; sched.Outside {
+		sched.Width = 0
+	}
 	sched.Marks = l.marks(r)
 	for i := range sched.Marks {
 		m := &sched.Marks[i]
 		m.Faces = (sched.Thickness - sched.Rounded).Times(m.Set.Tan())
 		sched.Less = max(sched.Less, round(m.At)-m.Width)
+		if sched.Outside {
+			m.Width -= m.Faces // of the edge sawn: the other is square
+		}
 	}
 	sched.widest()
 	sched.batten(r)

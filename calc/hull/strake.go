@@ -53,6 +53,7 @@ type Strake struct {
 	Width     source.Reading[measure.Length] // on the inside face, the greatest where it tapers
 	Widths    []source.Reading[measure.Length]
 	WidthAt   []Station                      // the stations of Widths
+	Outside   bool                           // Width and Widths are on the outside face: of a job without a hull
 	Length    source.Reading[measure.Length] // from hood end to hood end along the strake
 	Start     source.Reading[measure.Length] // fore end from the same place as the stations
 	From, To  string                         // the stations it runs between, where Length is to be worked out

@@ -3,6 +3,7 @@ package read
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"strakebook/calc/finding"
@@ -41,19 +42,49 @@ func (r *reader) otherSizes(t *records) {
 // outsideWidths is words that have widths measured on the outside face.
 var outsideWidths = regexp.MustCompile(`\bwidths?\b[^.;]*\b(?:outside|outer|outboard)\b|\b(?:outside|outer|outboard) (?:face )?widths?\b`)
 
-// widthsOutside asks of widths that words have on the outside face: those worked by are
-// on the inside face, which is narrower by as much as the edges lean.
-func (r *reader) widthsOutside(words []string, at source.Cell) bool {
-	for _, w := range words {
-		if !outsideWidths.MatchString(denied.ReplaceAllString(strings.ToLower(measure.Fold(w)), " ")) {
-			continue
-		}
-		r.add(finding.Finding{Kind: ConventionOpen, Cell: at, Reads: w,
-			Text: fmt.Sprintf("%q: planks are sawn by their widths on the inside face, and these were left", w),
-			Do:   "give widths on the inside face: that on the outside less the thickness times the tangent of the bevel, for each edge that is bevelled"})
-		return true
+// outside is the words that have some widths on the outside face; "" for none.
+func outside(words []string) string {
+	i := slices.IndexFunc(words, func(w string) bool {
+		return outsideWidths.MatchString(denied.ReplaceAllString(strings.ToLower(measure.Fold(w)), " "))
+	})
+	if i < 0 {
+		return ""
 	}
-	return false
+	return words[i]
+}
+
+// outsideAsked asks of widths on the outside face from which those on the inside face
+// do not follow: that is narrower by as much as the edges lean.
+func (r *reader) outsideAsked(words string, at source.Cell) {
+	r.add(finding.Finding{Kind: ConventionOpen, Cell: at, Reads: words,
+		Text: fmt.Sprintf("%q: planks are sawn and lined off by their widths on the inside face, and these were left", words),
+		Do:   "give widths on the inside face: that on the outside less the thickness times the tangent of the bevel, for each edge that is bevelled"})
+}
+
+// outsideWorked tells that widths on the outside face were taken as such. Where the hull
+// is lined off, or both edges are sawn, they are asked about and left.
+func (r *reader) outsideWorked() {
+	told := ""
+	for i := range r.job.Strakes {
+		s := &r.job.Strakes[i]
+		words := r.outsides[s.Cell]
+		switch {
+		case words == "":
+			continue
+		case len(r.job.Offsets) > 0 || len(r.job.Gaps) > 0 || r.rules.Bevel.Shared:
+			s.Width.State, s.Widths, s.WidthAt = source.Unread, nil, nil
+			if told != words {
+				r.outsideAsked(words, s.Cell)
+			}
+		default:
+			s.Outside = true
+			if told != words {
+				r.add(finding.Finding{Kind: ConventionRead, Cell: s.Cell, Reads: words,
+					Text: fmt.Sprintf("the widths are on the outside face, as %q says: on the cards of bevels those on the inside face are less by the thickness times the tangent of the bevel sawn", words)})
+			}
+		}
+		told = words
+	}
 }
 
 // noneText is a count of nothing in words.

@@ -22,7 +22,7 @@ func TestStrakesSayOtherwise(t *testing.T) {
 		{strings.Replace(heads, "Width", "Mean width", 1) + row, "t0.75 w? n2 s8 [convention-open@C1]"},
 		{strings.Replace(heads, "Thickness", "Finished thickness", 1) + row, "t0.75 w5 n2 s8 []"},
 		{strings.Replace(heads, "Width", "Max width", 1) + row, "t0.75 w5 n2 s8 []"},
-		{"Planks; widths on the outside face\n" + heads + row, "t0.75 w? n2 s8 [convention-open@A2]"},
+		{"Planks; widths on the outside face\n" + heads + row, "t0.75 w5 outside n2 s8 []"},
 		{"Planks; widths on the inside face, not the outside\n" + heads + row, "t0.75 w5 n2 s8 []"},
 		{"Planking; number off is for both sides together\n" + heads + row, "t0.75 w5 n1 s8 []"},
 		{"Planks, counts of the whole boat\n" + heads + row, "t0.75 w5 n1 s8 []"},
@@ -52,11 +52,16 @@ func TestStrakesSayOtherwise(t *testing.T) {
 			}
 			return fmt.Sprint(math.Round(v*1e4) / 1e4)
 		}
-		got := fmt.Sprintf("t%s w%s n%s s%s %v", said(s.Thickness.Value.Inches(), s.Thickness.State), said(s.Width.Value.Inches(), s.Width.State),
+		outer := map[bool]string{true: " outside"}[s.Outside]
+		got := fmt.Sprintf("t%s w%s%s n%s s%s %v", said(s.Thickness.Value.Inches(), s.Thickness.State), said(s.Width.Value.Inches(), s.Width.State), outer,
 			said(float64(s.Count.Value), s.Count.State), said(s.Slope.Value, s.Slope.State), r.codes(finding.Error))
 		if got != c.want {
 			t.Errorf("%s\nis read as %s, want %s", c.book, got, c.want)
 		}
+	}
+	r := read(t, bookOf(sheetOf("Offsets", widthHeadsOffsets), sheetOf("Planks", "Planks; widths on the outside face\n"+heads+row)), Options{})
+	if got := fmt.Sprint(r.job.Strakes[0].Width.OK(), r.codes(finding.Error)); got != "false [convention-open@A3]" {
+		t.Errorf("widths on the outside face of a hull that is lined off: %s", got)
 	}
 	for _, none := range []string{"0", "-", "none", "nil", "text:0"} {
 		r := read(t, bookOf(sheetOf("Planks", heads+strings.Replace(row, "|2|", "|"+none+"|", 1))), Options{})

@@ -31,7 +31,8 @@ func (r *reader) marks(t *stationTable) {
 		r.add(finding.Finding{Kind: ConventionOpen, Cell: corner, Text: "girths by station are given, and nothing says whether from the sheer or from the rabbet"})
 		return
 	}
-	if t.kind == "widths" && r.widthsOutside(strings.Split(words, "\n"), corner) {
+	if outer := outside(strings.Split(words, "\n")); t.kind == "widths" && outer != "" {
+		r.outsideAsked(outer, corner)
 		return
 	}
 	table := t.found(t.kind, d)

@@ -18,6 +18,7 @@ import (
 // against holds what the tables give against what is set, once all are read.
 func (r *reader) against() {
 	r.slopesOfRuns()
+	r.outsideWorked()
 	r.slopesSet()
 	r.spacingIdle()
 	r.bareIdle()

@@ -43,6 +43,7 @@ type reader struct {
 	boxTold   []finding.Finding                         // what is told of those of the settings
 	at        map[string]source.Reading[measure.Length] // positions of stations by name
 	numbered  map[source.Cell]bool                      // headings of widths by a number alone
+	outsides  map[source.Cell]string                    // what has the widths of a strake on the outside face
 	oddEdges  map[source.Cell]string                    // what stands for the edge of a seam and names none
 	scarfRuns map[source.Cell]measure.Length            // what strakes list for their scarfs, where that is a run
 	calls     map[source.Cell]called                    // what stations are called at their names
@@ -70,7 +71,7 @@ type reader struct {
 // guide says to leave among them.
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
-		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, oddEdges: map[source.Cell]string{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{},
+		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, oddEdges: map[source.Cell]string{}, outsides: map[source.Cell]string{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{},
 		alongSaid: map[source.Cell]bool{}}
 	r.open(books)
 	r.decide()

@@ -33,7 +33,7 @@ func (r *reader) strakes(t *records) {
 		}
 	}
 	widths, first := r.widthColumns(t), len(r.job.Strakes)
-	outside := r.widthsOutside(r.wordsOfWidths(t), t.page.cell(t.head, t.cols["strake"]))
+	outer := outside(r.wordsOfWidths(t))
 	for _, row := range t.rows {
 		name := t.text(row, "strake")
 		if name == "" {
@@ -69,9 +69,7 @@ func (r *reader) strakes(t *records) {
 		}
 		s.Clear = r.clear(t, row, cols, what("stretch without joints"))
 		s.Widths, s.WidthAt = widths(row, what("width"))
-		if outside {
-			s.Width.State, s.Widths, s.WidthAt = source.Unread, nil, nil
-		}
+		r.outsides[s.Cell] = outer
 		table.Digest += fmt.Sprint(s.Name, s.Skin, s.Side, s.Thickness.Value, s.Width.Value, s.Length.Value, ";")
 		r.job.Strakes = append(r.job.Strakes, r.sided(t, row, cols, s)...)
 	}

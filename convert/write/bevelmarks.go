@@ -81,8 +81,14 @@ func battens(in Input, p *page, s bevel.Schedule, m bevel.Mark) (batten, out, wi
 	}
 	faces = livef(small(m.Faces, u), "%s*%s", through, tan(p.here("Set")))
 	width, thick = small(m.Width, u), small(s.Thickness, u)
+	parallelWidth := p.here("Width")
+	if s.Outside { // as listed, and by what the faces differ less on the inside one
+		listed := figure(inUnits(m.Width+m.Faces, u))
+		width = livef(width, "%s-%s", listed, p.here("Faces differ"))
+		parallelWidth = fmt.Sprintf("(%s-%s*%s)", listed, through, tan(p.here("Parallel")))
+	}
 	batten = livef(small(m.Batten, u), "%s-%s%s", p.here("Width"), offset(r), rides(p.here("Set")))
-	out = livef(small(m.SetOut, u), "%s-(%s-%s%s)", p.here("Batten"), p.here("Width"), offset(r), rides(p.here("Parallel")))
+	out = livef(small(m.SetOut, u), "%s-(%s-%s%s)", p.here("Batten"), parallelWidth, offset(r), rides(p.here("Parallel")))
 	parallel = number(float64(s.Parallel), sheet.Degrees)
 	return
 }

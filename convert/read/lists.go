@@ -150,7 +150,7 @@ func (r *reader) longBevels(t *records) {
 		station, ok := r.stationOf(t, row, &last)
 		r.longSeam(t, row, &want)
 		if edge := t.text(row, "edge"); edge != "" {
-			if _, ok := edgeNamed(edge); !ok {
+			if _, ok := edgeNamed(edge); !ok && holdsAny(t.heads[t.cols["edge"]], "edge") {
 				r.oddEdges[want.Cell] = edge
 				r.edgeOdd(want)
 				continue

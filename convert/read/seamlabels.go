@@ -51,7 +51,7 @@ func (r *reader) seamField(s *bevel.Seam, name *[]string, head string, c sheet.C
 		*name = append(*name, seamText.FindStringSubmatch(measure.Fold(word))[2])
 	case m == "edge" && same:
 		s.Edge = last.Edge
-	case m == "edge":
+	case m == "edge" && (edgeIn(word) != bevel.EdgeUnstated || holdsAny(head, "edge")): // a seam may be called by its strake alone
 		edge, ok := edgeNamed(word)
 		if s.Edge = edge; !ok {
 			r.oddEdges[s.Cell] = word

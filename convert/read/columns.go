@@ -15,7 +15,8 @@ import (
 // column is how the lengths of one column are written.
 type column struct {
 	decision
-	places int // most places after the point of its numbers
+	places int                                   // most places after the point of its numbers
+	as     func(*source.Reading[measure.Length]) // what its words make of a figure; nil: what is written
 }
 
 // lengths decides each length column of a table by itself; one that says nothing
@@ -69,7 +70,7 @@ func (r *reader) lengthColumn(t *records, field string, said measure.Form, two b
 	d := r.formed(e, own, bare, field != "thickness" && field != "width")
 	_, _, open := says(t.heads[t.cols[field]])
 	d.torn(e, open || two && own == said)
-	return column{d, e.decimal}
+	return column{decision: d, places: e.decimal}
 }
 
 // lengthsTold tells how the length columns are written, and asks for the units of those
@@ -127,7 +128,11 @@ func (r *reader) length(t *records, row int, field string, cols map[string]colum
 	if !ok {
 		return source.Reading[measure.Length]{}
 	}
-	return r.lengthAt(c, cols[field].decision, at, what)
+	v := r.lengthAt(c, cols[field].decision, at, what)
+	if as := cols[field].as; as != nil && v.OK() {
+		as(&v)
+	}
+	return v
 }
 
 // number reads a bare number field.

@@ -76,7 +76,10 @@ func runOf(words string, form measure.Form) run {
 // unnamedRun is a label without its name: Diagonal, Diag. 2, A; ok is false where a
 // figure may be the name or part of the height.
 func unnamedRun(words string, form measure.Form) (rest string, ok bool) {
-	rest = strings.TrimPrefix(words, diagonalName.FindString(words))
+	rest = words
+	for name := diagonalName.FindString(rest); name != ""; name = diagonalName.FindString(rest) {
+		rest = rest[len(name):] // twice under a heading: Diagonals, Diagonal A
+	}
 	mark := strings.TrimRight(diagonalMark.FindString(rest), " ,;:)")
 	if mark == "" || slices.Contains([]string{"at", "on", "up", "cl", "to", "ht", "in", "ft", "bl"}, mark) {
 		return rest, true

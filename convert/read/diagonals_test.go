@@ -14,6 +14,7 @@ func TestDiagonalsSaid(t *testing.T) {
 	for _, c := range []diagonalCase{
 		{"in inches", "Diagonal 4-0-0 45 deg", four, 45},
 		{"in inches", "Diagonal A, 4-0-0 on CL, at 45°", four, 45},
+		{"in inches", "Diagonals Diagonal A, 4-0-0, 40 deg", four, 40}, // of two rows of headings
 		{"in inches", "Diag. A: from 48 in on the centreline, 45 deg down", four, 45},
 		{"in inches", "Diag. 2 from 4' 0\" on the middle line, 37 1/2 degrees below level", four, 37.5},
 		{"in inches", "Diagonal B, 30° to the vertical from 4 ft", four, 60},

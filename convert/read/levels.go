@@ -2,6 +2,8 @@ package read
 
 import (
 	"fmt"
+	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -111,6 +113,7 @@ func (r *reader) levels(lines []tableLine, t *stationTable, form measure.Form) {
 	for _, role := range []hull.Role{hull.Waterline, hull.Buttock} {
 		var all []int
 		var at []float64
+		signed := role == hull.Waterline && slices.ContainsFunc(lines, func(l tableLine) bool { return l.line.Role == role && aboveOrBelow(l.line.Name) })
 		for i := range lines {
 			l := &lines[i]
 			if l.line.Role != role || l.line.At.OK() {
@@ -121,12 +124,15 @@ func (r *reader) levels(lines []tableLine, t *stationTable, form measure.Form) {
 				number = strings.Replace(number, ",", ".", 1)
 			}
 			v, err := strconv.ParseFloat(number, 64)
-			if err != nil || v < 0 {
+			if signed {
+				v, err = fromLoadWaterline(l.line.Name, number)
+			}
+			if err != nil || v < 0 && !signed {
 				return
 			}
 			all, at = append(all, i), append(at, v)
 		}
-		if len(all) < 2 || counts(at) || !likely(at, lines, unit) {
+		if len(all) < 2 || counts(at) || !signed && !likely(at, lines, unit) {
 			continue
 		}
 		for k, i := range all {
@@ -141,6 +147,31 @@ func (r *reader) levels(lines []tableLine, t *stationTable, form measure.Form) {
 			Text: fmt.Sprintf("the names of the %ss are read as their places in %s: %s at %s", role, unit, first.Name, form.Write(first.At.Value))})
 	}
 }
+
+// aboveOrBelow says that a waterline is named by its place above or below the load
+// waterline: DWL+0.328, WL -6, 0.5 below LWL.
+func aboveOrBelow(label string) bool {
+	return signedName.MatchString(strings.ToLower(measure.Fold(label)))
+}
+
+// fromLoadWaterline is how far such a waterline is above the load waterline, which is
+// named by itself.
+func fromLoadWaterline(label, number string) (float64, error) {
+	t := strings.ToLower(measure.Fold(label))
+	m := levelSaid.FindStringSubmatch(t)
+	switch {
+	case m != nil:
+		number = m[1]
+		if m[2] == "below" {
+			number = "-" + number
+		}
+	case !strings.ContainsAny(t, "0123456789"):
+		return 0, nil
+	}
+	return strconv.ParseFloat(strings.ReplaceAll(number, " ", ""), 64)
+}
+
+var levelSaid = regexp.MustCompile(`(\d+(?:\.\d+)?) (above|below)\b`)
 
 // likely says that numbers can be places on the hull: they reach at least a
 // twentieth of its greatest figure.

@@ -22,6 +22,7 @@ type tableLine struct {
 	height                string       // its height, in a column headed so; "" for none
 	angle                 string       // a diagonal's angle, likewise
 	over                  string       // the title over it
+	viewBy                string       // the words that say its view
 	heightHead, angleHead string       // the headings of those columns
 	open                  bool         // nothing says whether these are heights or half-breadths
 }
@@ -179,11 +180,13 @@ func (r *reader) sense(l *tableLine, block string, t *stationTable) {
 		return // it lies at a height: a waterline's half-breadths
 	}
 	view, said := r.viewOf(label)
+	l.viewBy = label
 	if !said {
 		view, said = r.viewOf(block)
+		l.viewBy = block
 	}
 	if !said {
-		view, said = r.captionView(t)
+		view, said, l.viewBy = r.captionView(t)
 	}
 	if (role == hull.Keel || role == hull.Rabbet) && ofSidings(label) {
 		view, said = hull.HalfBreadth, true

@@ -62,9 +62,9 @@ func (r *reader) viewOf(words string) (hull.View, bool) {
 	return hull.HalfBreadth, false
 }
 
-// captionView is the view that a table's caption gives all of its lines: none
-// where it names two.
-func (r *reader) captionView(t *stationTable) (hull.View, bool) {
+// captionView is the view that a table's caption gives all of its lines, and the words
+// that do: none where it names two.
+func (r *reader) captionView(t *stationTable) (view hull.View, said bool, by string) {
 	for _, words := range append(t.ownWords(), t.caption...) {
 		if t.headsFigures(words) {
 			continue // the heights that the lines lie at
@@ -72,14 +72,14 @@ func (r *reader) captionView(t *stationTable) (hull.View, bool) {
 		heights, breadths := r.words.has(words, "heights"), r.words.has(words, "breadths")
 		switch {
 		case heights && breadths:
-			return hull.HalfBreadth, false
+			return hull.HalfBreadth, false, ""
 		case heights:
-			return hull.Height, true
+			return hull.Height, true, words
 		case breadths:
-			return hull.HalfBreadth, true
+			return hull.HalfBreadth, true, words
 		}
 	}
-	return hull.HalfBreadth, false
+	return hull.HalfBreadth, false, ""
 }
 
 // headsFigures says that words head a column of labels that holds figures.

@@ -43,6 +43,7 @@ func (r *reader) longOffsets(t *records) {
 		fields = append(fields, "heights")
 	}
 	cols := r.lengths(t, &table, fields...)
+	r.listedFrom(t, cols)
 	o := hull.Offsets{Form: cols[value].form, Cell: t.page.cell(t.head, t.left)}
 	o.Fractions = o.Form.Unit == measure.Fractions
 	o.Surface = r.surfaceOf(t.caption, t.page, o.Cell)

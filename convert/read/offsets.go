@@ -48,6 +48,7 @@ func (r *reader) offsets(t *stationTable) {
 	r.tableRead()
 	r.levels(lines, t, o.Form)
 	r.diagonalsSaid(lines)
+	r.asMeasured(lines, o.Form)
 	for _, s := range sums {
 		r.maxima(t, s, lines, o)
 	}

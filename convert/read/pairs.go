@@ -21,6 +21,7 @@ type sectionPoint struct {
 func (r *reader) longPairs(t *records) {
 	table := t.found("offsets")
 	cols := r.lengths(t, &table, "breadths", "heights", "position")
+	r.listedFrom(t, cols)
 	o := hull.Offsets{Form: cols["breadths"].form, Cell: t.page.cell(t.head, t.left)}
 	o.Surface = r.surfaceOf(t.caption, t.page, o.Cell)
 	var points []sectionPoint

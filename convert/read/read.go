@@ -54,11 +54,12 @@ type reader struct {
 	sidings   map[source.Cell]string                    // half sidings stated in the titles of lines
 	torn      map[source.Cell]bool                      // tables of offsets whose surface is stated two ways
 
-	placings   []placing            // where the stations of each table lie
-	alongSaid  map[source.Cell]bool // first of distances along an edge that are said to be from an end of the boat
-	turned     bool                 // whether any table of the book goes from aft
-	placeAsked bool                 // whether positions may be from aft: no spacing places any
-	forward    float64              // the highest number of stations that are numbered forward; 0 where they are numbered aft
+	placings   []placing              // where the stations of each table lie
+	alongSaid  map[source.Cell]bool   // first of distances along an edge that are said to be from an end of the boat
+	turned     bool                   // whether any table of the book goes from aft
+	placeAsked bool                   // whether positions may be from aft: no spacing places any
+	fromLoad   map[source.Cell]string // lines of heights above the load waterline: the words that say so
+	forward    float64                // the highest number of stations that are numbered forward; 0 where they are numbered aft
 
 	// Of the table being read.
 	bareCells []bareCell
@@ -72,7 +73,8 @@ type reader struct {
 func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.List) {
 	r := &reader{words: newWords(o.Headings), rules: calc.DefaultRules(), guide: o.Guide, stated: map[string]stated{},
 		at: map[string]source.Reading[measure.Length]{}, calls: map[source.Cell]called{}, numbered: map[source.Cell]bool{}, scarfRuns: map[source.Cell]measure.Length{}, oddEdges: map[source.Cell]string{}, outsides: map[source.Cell]string{}, sides: map[source.Cell]hull.Side{}, torn: map[source.Cell]bool{}, sidings: map[source.Cell]string{},
-		alongSaid: map[source.Cell]bool{}}
+		alongSaid: map[source.Cell]bool{},
+		fromLoad:  map[source.Cell]string{}}
 	r.open(books)
 	r.decide()
 	for _, p := range r.pages {
@@ -104,6 +106,7 @@ func Books(books []*sheet.Book, o Options) (calc.Job, []source.Table, finding.Li
 	r.listedFromAft()
 	r.twice()
 	r.join()
+	r.fromLoadLine()
 	r.left()
 	r.framesApart()
 	r.followPrices()

@@ -52,10 +52,7 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	}
 	for i := range runs {
 		run := &runs[i]
-		run.Wide += r.Rules.Hull.Up(r.wider(*run))
-		if run.Outside {
-			run.Wide = run.Face + r.Rules.Hull.Up(r.narrower(*run))
-		}
+		run.Wide = r.widerFace(*run)
 		s, ok := r.spiled(*run)
 		if ok {
 			run.Breadth = s.Breadths(run.Length)
@@ -73,29 +70,30 @@ func (r *Result) widen(runs []lay.Run, rack []stock.Board) {
 	}
 }
 
-// wider is how much wider than the inside face the outside one is at the most.
-func (r *Result) wider(run lay.Run) measure.Length {
-	return r.leaning(run, 1)
-}
-
-// narrower is how much narrower than the inside face the outside one is at the most.
-func (r *Result) narrower(run lay.Run) measure.Length {
-	return r.leaning(run, -1)
-}
-
-// leaning is how much wider the one face is than the other at the most, by the edge
-// that is sawn: the outside one with a sign of 1, the inside one with -1.
-func (r *Result) leaning(run lay.Run, sign measure.Length) measure.Length {
-	wider := measure.Length(0)
+// widerFace is how wide a run's board must be for its wider face, by what is sawn of its
+// edges, and of a shutter by its gap as measured.
+func (r *Result) widerFace(run lay.Run) measure.Length {
+	var beyond [bevel.Lower + 1]measure.Length // the face it is listed on, by edge
 	for _, s := range r.Bevels {
 		if !strings.EqualFold(s.Strake, run.Name) || s.Skin != "" && s.Skin != run.Skin || s.Side != hull.BothSides && s.Side != run.Side {
 			continue
 		}
 		for _, m := range s.Marks {
-			wider = max(wider, sign*m.Faces)
+			over := m.Faces
+			switch {
+			case s.Shutter:
+				run.Wide = max(run.Wide, m.Width)
+			case run.Outside:
+				over = -over
+			}
+			beyond[s.Edge] = max(beyond[s.Edge], over)
 		}
 	}
-	return wider
+	sum := measure.Length(0)
+	for _, b := range beyond {
+		sum += b
+	}
+	return run.Wide + r.Rules.Hull.Up(sum)
 }
 
 // spiled is the shape of a run's strake.

@@ -78,7 +78,9 @@ func TestBoardsCoverTheShapes(t *testing.T) {
 // TestBoardCoversTheWiderFace lifts 5 degrees along a port plank 5 in wide and an inch
 // thick, without offsets: its board is wider by tan 5 = .0875, to the next 64th 3/32,
 // and the starboard one's is not, the sides not being alike. A shutter's gap measured
-// to port gives the starboard shutter a card that is in doubt.
+// to port, 5 1/4 in inside and wider outside by that at either edge, wants a board of 5 1/4
+// and .175, to the next 64th 3/16, though 5 in are listed; and gives the starboard shutter
+// a card that is in doubt.
 func TestBoardCoversTheWiderFace(t *testing.T) {
 	j := Job{Rules: DefaultRules(), Strakes: []hull.Strake{{Name: "1-2", Count: source.Is(2), Skin: hull.Planks,
 		Thickness: source.Is(measure.Inch), Width: source.Is(5 * measure.Inch), Length: source.Is(10 * measure.Foot)}}}
@@ -89,7 +91,7 @@ func TestBoardCoversTheWiderFace(t *testing.T) {
 		name := fmt.Sprint(k)
 		b.Stations = append(b.Stations, hull.Station{Name: name, At: source.Is(measure.Length(k) * 5 * measure.Foot)})
 		seam.Readings = append(seam.Readings, source.Is(measure.Angle(5)))
-		j.Gaps = append(j.Gaps, hull.Gap{Skin: hull.Planks, Strake: "2", Side: hull.Port, Station: name, Inside: source.Is(5 * measure.Inch), Outside: source.Is(5 * measure.Inch)})
+		j.Gaps = append(j.Gaps, hull.Gap{Skin: hull.Planks, Strake: "2", Side: hull.Port, Station: name, Inside: source.Is(measure.Inches(5.25)), Outside: source.Is(measure.Inches(5.25 + 2*0.08749))})
 	}
 	b.Seams = []bevel.Seam{seam}
 	j.Bevels, j.Stations = []bevel.Readings{b}, b.Stations
@@ -97,7 +99,10 @@ func TestBoardCoversTheWiderFace(t *testing.T) {
 	outsideListed(t, j)
 	for _, run := range r.Runs {
 		want := 5 * measure.Inch
-		if run.Name == "1" && run.Side == hull.Port {
+		switch {
+		case run.Name == "2":
+			want = 5*measure.Inch + 7*measure.Sixteenth
+		case run.Side == hull.Port:
 			want += 3 * measure.Inch / 32
 		}
 		if run.Wide != want {
@@ -120,19 +125,25 @@ func TestBoardCoversTheWiderFace(t *testing.T) {
 
 // outsideListed has the same widths on the outside face: boards cover them and no more,
 // the inside face is less by tan 5 degrees, .0875 in on an inch (by hand), and a batten
-// 5 - 1/2 in wide serves at every bevel, set out nowhere.
+// 5 - 1/2 in wide serves at every bevel, set out nowhere. A shutter's gap is measured on
+// both faces, and its card and board go by that.
 func outsideListed(t *testing.T, j Job) {
 	j.Strakes = slices.Clone(j.Strakes)
 	j.Strakes[0].Outside = true
-	j.Gaps = nil
 	r, _ := Work(j)
 	for _, run := range r.Runs {
-		if run.Wide != 5*measure.Inch {
+		if run.Name == "1" && run.Wide != 5*measure.Inch || run.Name == "2" && run.Wide != 5*measure.Inch+7*measure.Sixteenth {
 			t.Errorf("%s %s, 5 in on the outside face: its board covers %v", run.Name, run.Side, run.Wide)
 		}
 	}
 	for _, s := range r.Bevels {
 		for _, m := range s.Marks {
+			if s.Shutter {
+				if m.Width != measure.Inches(5.25) {
+					t.Errorf("a shutter %v wide inside, in a gap of 5.25", m.Width)
+				}
+				continue
+			}
 			if in := m.Width.Inches(); in < 4.9124 || in > 4.9126 || m.Batten != measure.Inches(4.5) || m.SetOut.Abs() > 1 {
 				t.Errorf("5 in on the outside face: %v inside, batten %v, set out %v", m.Width, m.Batten, m.SetOut)
 			}

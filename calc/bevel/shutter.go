@@ -60,7 +60,7 @@ func shutterBevels(rows []hull.ShutterRow, r Rules) Readings {
 func shutterWidths(rows []hull.ShutterRow, strakes []hull.Strake) []hull.Strake {
 	plank, _ := hull.Listed(strakes, rows[0].Skin, rows[0].Strake, rows[0].Side)
 	plank.Name, plank.Count = rows[0].Strake, source.Reading[int]{}
-	plank.WidthAt, plank.Widths = nil, nil
+	plank.WidthAt, plank.Widths, plank.Outside = nil, nil, false
 	for _, row := range rows {
 		plank.WidthAt = append(plank.WidthAt, hull.Station{Name: row.Station})
 		plank.Widths = append(plank.Widths, source.Is(row.Inside))

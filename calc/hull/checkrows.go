@@ -18,13 +18,21 @@ const (
 
 // rows is the lines' values in steps of the table's resolution.
 func (o Offsets) rows(x []float64) []fair.Row {
-	rows := make([]fair.Row, len(o.Lines))
+	rows := o.alone(x)
 	near := o.near()
 	for i := range rows {
-		rows[i] = o.row(i, x)
 		rows[i].Near = near[i]
 	}
 	o.beside(rows)
+	return rows
+}
+
+// alone is the lines likewise, each by itself.
+func (o Offsets) alone(x []float64) []fair.Row {
+	rows := make([]fair.Row, len(o.Lines))
+	for i := range rows {
+		rows[i] = o.row(i, x)
+	}
 	return rows
 }
 

@@ -23,6 +23,11 @@ var (
 		Why:    "Two columns copied under each other's heads give two moulds that are each right and stand in the wrong place.",
 		Remedy: "check the heads of both columns against the plan",
 	}
+	StationsUnfair = &finding.Kind{
+		Code: "stations-unfair", Severity: finding.Warning, Title: "whole stations wrong, which is not known",
+		Why:    "Where most lines are unfair at the same stations it is the stations and not single figures; with few of them several changes would make the lines as fair.",
+		Remedy: "check the heads, the order and the positions of the stations against the plan",
+	}
 	StationSlipped = &finding.Kind{
 		Code: "station-slipped", Severity: finding.Warning, Title: "column slipped a row",
 		Why:    "A column copied a row too high or too low gives each line the figure of the next.",
@@ -35,25 +40,28 @@ var (
 	}
 )
 
-// swaps is the table with a station's figures in place of those of one of the
-// next two aft, and the other way about.
-func (w whole) swaps(k int) []whole {
+// swaps is the table with each two stations' figures in each other's place.
+func (w whole) swaps() []whole {
 	var all []whole
-	for j := max(0, k-2); j <= min(len(w.o.Stations)-1, k+2); j++ {
-		if j == k || w.o.Stations[j].Transom || w.o.Stations[k].Transom {
-			continue
+	for a := range w.o.Stations {
+		for b := a + 1; b < len(w.o.Stations); b++ {
+			if !w.o.Stations[a].Transom && !w.o.Stations[b].Transom && !slices.Contains(w.stations, a) && !slices.Contains(w.stations, b) {
+				all = append(all, w.swap(a, b))
+			}
 		}
-		a, b := min(j, k), max(j, k)
-		t := whole{o: w.o.copied(), x: w.x, lines: w.lines, stations: []int{a, b}}
-		for i := range t.o.Lines {
-			v := t.o.Lines[i].Values
-			v[a], v[b] = v[b], v[a]
-		}
-		t.found = finding.Finding{Kind: StationSwapped, Cell: w.o.Stations[a].Cell, Also: []source.Cell{w.o.Stations[b].Cell},
-			Text: fmt.Sprintf("the lines are fair if the figures of %s and %s change places", w.o.called(a), w.o.called(b))}
-		all = append(all, t)
 	}
 	return all
+}
+
+func (w whole) swap(a, b int) whole {
+	t := whole{o: w.o.copied(), x: w.x, lines: w.lines, stations: []int{a, b}}
+	for i := range t.o.Lines {
+		v := t.o.Lines[i].Values
+		v[a], v[b] = v[b], v[a]
+	}
+	t.found = finding.Finding{Kind: StationSwapped, Cell: w.o.Stations[a].Cell, Also: []source.Cell{w.o.Stations[b].Cell},
+		Text: fmt.Sprintf("the lines are fair if the figures of %s and %s change places", w.o.called(a), w.o.called(b))}
+	return t
 }
 
 // slips is the table with a station's figures of one view moved up or down a row,
@@ -117,6 +125,9 @@ func (w whole) moves(k int, rows []fair.Row) []whole {
 	}
 	t := whole{o: w.o.copied(), x: slices.Clone(w.x), lines: w.lines, stations: []int{k}}
 	t.x[k] = middleOf(places, steeps)
+	if way := (t.x[k] - w.x[k-1]) / (w.x[k+1] - w.x[k-1]); way < wholeNear || way > 1-wholeNear {
+		return nil
+	}
 	t.found = finding.Finding{Kind: StationOff, Cell: w.o.Stations[k].Cell, Reads: w.o.Stations[k].At.Text,
 		Text: fmt.Sprintf("the lines are fair if %s lies about %.0f per cent of the way from %s to %s, or else all of them have a knuckle there", w.o.called(k),
 			100*(t.x[k]-w.x[k-1])/(w.x[k+1]-w.x[k-1]), w.o.called(k-1), w.o.called(k+1))}

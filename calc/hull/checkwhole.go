@@ -1,24 +1,30 @@
 package hull
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
 	"strakebook/calc/fair"
 	"strakebook/calc/finding"
+	"strakebook/calc/source"
 )
 
 // When a whole station is looked into, and when what would mend it is believed.
-// Measured on the hulls of the detection test.
+// Measured on the hulls of the detection tests.
 const (
-	wholeScore = 4    // a value so many doubts off speaks against its station
-	wholeLeast = 3    // so many of them at least
-	wholeShare = 0.5  // and this share of those of its view
-	wholeMends = 0.2  // what mends it leaves at most this share of the alarm about it
-	wholeCap   = 10.0 // no value counts for more doubts
-	wholeMost  = 3    // so many in one table
-	wholeReach = 3    // stations on either side that a bad one is seen from
-	longTable  = 24   // in one of so many it hardly tells in the table's scatter
+	wholeScore   = 4    // a value so many doubts off speaks against its station
+	wholeLeast   = 3    // so many of them at least
+	wholeShare   = 0.5  // and this share of those of its view
+	wholeScatter = 2.0  // steps of scatter in a table that hides its own bad stations
+	wholeMends   = 0.2  // what mends it leaves at most this share of the alarm about it
+	wholeRival   = 0.8  // and at most this share of the departures that the next best leaves
+	wholeCap     = 10.0 // no value counts for more doubts
+	wholeMost    = 3    // so many in one table
+	wholeReach   = 3    // stations on either side that a bad one is seen from
+	wholeEases   = 8.0  // steps that the figures of a line are off together, at the least, to speak against stations
+	wholeNear    = 0.08 // of the space between its neighbours: no station is set so close to one of them
+	longTable    = 24   // in one of so many it hardly tells in the table's scatter
 )
 
 // whole is a table with one whole station or line put where it would be fair.
@@ -28,7 +34,7 @@ type whole struct {
 	lines    []int // of each line, which of the table as read it is
 	stations []int // that were touched: nothing is said of single figures there
 	found    finding.Finding
-	cost     float64
+	gain     float64 // by how much less its figures depart from the cubics through their neighbours
 }
 
 // misplaced finds the stations and lines that are wrong as a whole: a station off
@@ -42,8 +48,9 @@ func misplaced(o Offsets, x []float64, r Rules) (whole, finding.List) {
 	}
 	var found finding.List
 	for range wholeMost {
-		next, ok := w.mendStation(r)
+		next, some, ok := w.mendStation(r)
 		if !ok {
+			found = append(found, some...)
 			next, ok = w.mendLines()
 		}
 		if !ok {
@@ -56,34 +63,106 @@ func misplaced(o Offsets, x []float64, r Rules) (whole, finding.List) {
 	return w, found
 }
 
-// mendStation finds the station that speaks against itself and what would mend it
-// best.
-func (w whole) mendStation(r Rules) (best whole, ok bool) {
+// mendStation finds what would make the lines fair about a station: of all that may
+// have happened to whole stations, that which leaves the figures departing least from
+// the cubics through their neighbours. All are held to the one measure, and to the
+// same stations as the next best, so that none wins by its own scatter or reach.
+func (w whole) mendStation(r Rules) (best whole, unnamed finding.List, ok bool) {
 	rows := w.o.rows(w.x)
 	scale := fair.Scale(rows, r.Fair)
 	z := fair.Raw(rows, r.Fair, scale, 0, len(w.x))
-	for _, k := range w.suspects(rows, z) {
-		for _, t := range slices.Concat(w.swaps(k), w.slips(k, z), w.moves(k, rows)) {
-			if w.mends(&t, rows, r, scale) && (!ok || t.cost < best.cost) {
-				best, ok = t, true
-			}
+	suspects := w.suspects(rows, z)
+	if len(suspects) == 0 && scale < wholeScatter {
+		return best, nil, false
+	}
+	trials := w.swaps()
+	for _, k := range suspects {
+		trials = slices.Concat(trials, w.slips(k, z), w.moves(k, rows))
+	}
+	now := offTogether(rows, r, 0, len(w.x))
+	for i := range trials {
+		t := &trials[i]
+		from, to := t.reach()
+		t.gain = total(now, from, to) - total(offTogether(t.o.alone(t.x), r, from, to), from, to)
+		if t.gain > best.gain {
+			best, ok = *t, true
 		}
 	}
-	return best, ok
+	switch {
+	case !ok:
+	case best.mends(rows, r, scale) && best.alone(now, trials):
+		return best, nil, true
+	case best.eases(rows, r):
+		return best, w.unnamed(best), false
+	}
+	return best, nil, false
+}
+
+// eases says that a trial halves the departures of several lines about the stations it
+// touches, and of all together: something there is wrong as a whole.
+func (t whole) eases(rows []fair.Row, r Rules) bool {
+	from, to := t.reach()
+	before, after := fair.Raw(rows, r.Fair, 1, from, to), fair.Raw(t.o.alone(t.x), r.Fair, 1, from, to)
+	lines, was, is := 0, 0.0, 0.0
+	for i := range before {
+		a, b := sumOf(before[i]), sumOf(after[i])
+		if was, is = was+a, is+b; a >= wholeEases && 2*b <= a {
+			lines++
+		}
+	}
+	return lines >= wholeLeast && 2*lines >= len(before) && 2*is <= was
+}
+
+// sumOf is how far the figures of a line are off together.
+func sumOf(z []float64) float64 {
+	sum := 0.0
+	for _, v := range z {
+		sum += math.Abs(v)
+	}
+	return sum
+}
+
+// unnamed says where whole stations are wrong in one of several ways that would mend
+// them about as well.
+func (w whole) unnamed(best whole) finding.List {
+	a, b := best.stations[0], best.stations[len(best.stations)-1]
+	if a == b {
+		a, b = max(0, a-1), min(len(w.x)-1, b+1)
+	}
+	return finding.List{{Kind: StationsUnfair, Cell: w.o.Stations[a].Cell, Also: []source.Cell{w.o.Stations[b].Cell},
+		Text: fmt.Sprintf("most lines are not fair about %s to %s, as if whole stations had changed places or lay off theirs: the figures cannot tell which", w.o.called(a), w.o.called(b))}}
+}
+
+// alone says that no other trial near it does nearly as well.
+func (t whole) alone(now []float64, trials []whole) bool {
+	from, to := t.reach()
+	for _, other := range trials {
+		a, b := other.reach()
+		if b < from || a > to || slices.Equal(t.stations, other.stations) && t.found.Kind == other.found.Kind {
+			continue
+		}
+		rival := wholeRival
+		if t.found.Kind == StationOff && other.found.Kind == StationOff {
+			rival = 1 // two stations side by side are moved by nearly the same figures
+		}
+		if both := total(now, min(a, from), max(b, to)); both-t.gain > rival*(both-other.gain) {
+			return false
+		}
+	}
+	return true
 }
 
 // mends says that a trial does away with nearly all the alarm about the stations
 // it touches: as their lines would have it, or as the plain cubic would, since a
 // bad station makes its neighbours doubt themselves.
-func (w whole) mends(t *whole, rows []fair.Row, r Rules, scale float64) bool {
+func (t whole) mends(rows []fair.Row, r Rules, scale float64) bool {
 	mended := t.o.rows(t.x)
 	if len(t.x) < longTable {
 		scale = fair.Scale(mended, r.Fair)
 	}
-	from, to := t.stations[0]-wholeReach, t.stations[len(t.stations)-1]+wholeReach
-	alone, raw := cost(fair.Alone(mended, r.Fair, scale, from, to)), cost(fair.Raw(mended, r.Fair, scale, from, to))
-	t.cost = total(alone) + total(raw)
-	return enough(cost(fair.Alone(rows, r.Fair, scale, from, to)), alone) || enough(cost(fair.Raw(rows, r.Fair, scale, from, to)), raw)
+	from, to := t.reach()
+	return enough(cost(fair.Alone(rows, r.Fair, scale, from, to)), cost(fair.Alone(mended, r.Fair, scale, from, to))) ||
+		enough(cost(fair.Raw(rows, r.Fair, scale, from, to)), cost(fair.Raw(mended, r.Fair, scale, from, to)))
 }
 
 // enough says that the alarm of several lines, and of all together, is all but
@@ -95,15 +174,7 @@ func enough(before, after []float64) bool {
 			lines++
 		}
 	}
-	return lines >= wholeLeast && total(after) <= wholeMends*total(before)
-}
-
-func total(all []float64) float64 {
-	sum := 0.0
-	for _, v := range all {
-		sum += v
-	}
-	return sum
+	return lines >= wholeLeast && total(after, 0, len(after)) <= wholeMends*total(before, 0, len(before))
 }
 
 // cost is the alarm of each line.
@@ -117,6 +188,31 @@ func cost(z [][]float64) []float64 {
 		}
 	}
 	return all
+}
+
+// reach is the stations from which those that a trial touches are seen.
+func (t whole) reach() (from, to int) {
+	return t.stations[0] - wholeReach, t.stations[len(t.stations)-1] + wholeReach
+}
+
+// offTogether is, of each station from one to another, how far its figures together are
+// off the cubics through their neighbours, in what rounding explains.
+func offTogether(rows []fair.Row, r Rules, from, to int) []float64 {
+	all := make([]float64, len(rows[0].X))
+	for _, row := range fair.Raw(rows, r.Fair, 1, from, to) {
+		for k, v := range row {
+			all[k] += math.Abs(v)
+		}
+	}
+	return all
+}
+
+func total(all []float64, from, to int) float64 {
+	sum := 0.0
+	for _, v := range all[max(0, from):min(len(all), to+1)] {
+		sum += v
+	}
+	return sum
 }
 
 // quiet is the scatter of the quieter half of a table, in that of the whole: in a

@@ -107,7 +107,7 @@ func (r *Rules) Settings() []setting.Setting {
 // Kinds is every kind of finding this trade makes.
 func Kinds() []*finding.Kind {
 	checks := []*finding.Kind{
-		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationSlipped, LineSwapped,
+		StationRepeated, StationOrder, StationMissing, StationBlank, StationUnplaced, StationOff, StationSwapped, StationsUnfair, StationSlipped, LineSwapped,
 		OffsetGap, OffsetEnding, OffsetOnBase, OffsetJump, OffsetUnfair, OffsetValley, OffsetRepeat, OffsetZero, OffsetNegative, OffsetsSurface, OffsetDecided, DecisionIdle,
 		StrakeRepeated, StrakeNoThickness, StrakeNoWidth, StrakeNoLength, StrakeOdd, StrakeUnlike, WidthGap, MarksShort,
 	}

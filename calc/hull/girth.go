@@ -146,18 +146,20 @@ func (h *hull) gaps() finding.List {
 	found = append(found, h.viewsApart()...)
 	foot, head, outside := 0, 0, 0
 	var loose []source.Cell
+	found = append(found, h.buttocksOutside()...)
 	for k, s := range h.sections {
 		outside += s.outside
 		switch {
 		case s.line == nil && len(s.points) > 0 && k > 0 && k < len(h.sections)-1:
 			loose = append(loose, h.o.Stations[k].Cell)
-		case s.line != nil && s.from == OtherLine:
+		case s.line != nil && s.from == OtherLine && !h.doubted(k, Rabbet, Keel):
 			foot++
 		}
-		if s.line != nil && !s.toDeck {
+		if s.line != nil && !s.toDeck && !h.doubted(k, Deck) {
 			head++
 		}
 	}
+	found = append(found, h.doubtedEnds()...)
 	if foot > 0 {
 		found = append(found, finding.Finding{Kind: GirthFrom, Cell: h.o.Cell,
 			Text: fmt.Sprintf("no rabbet or keel height is given at %d %ss: their girths start from the lowest line", foot, h.o.Places)})

@@ -3,6 +3,7 @@ package hull
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"strakebook/calc/measure"
@@ -168,4 +169,28 @@ func chined(taper float64) Offsets {
 		line(fmt.Sprint("WL ", z), HalfBreadth, Waterline, z, func(x float64) float64 { return 30 - taper*x + (z-10)/5 })
 	}
 	return o
+}
+
+// An end of the girth that is left out since its figure is doubted is not said to be
+// missing.
+func TestGirthEndsDoubted(t *testing.T) {
+	o := wigley(measure.Foot, measure.Eighth)
+	for i := range o.Lines {
+		if l := &o.Lines[i]; l.Role == Deck && l.View == HalfBreadth {
+			l.Values[1].State, l.Values[1].Text = source.Blank, "0-9-0" // as Without leaves it
+			for k := 2; k < 5; k++ {
+				l.Values[k] = source.Reading[measure.Length]{} // never given
+			}
+		}
+	}
+	_, found := Work(o, nil, DefaultRules())
+	var said []string
+	for _, f := range found {
+		if f.Kind == GirthTo {
+			said = append(said, f.Text)
+		}
+	}
+	if want := []string{"the deck is given and doubted at station 1 and left out: the girth there ends at the highest line", "the deck is not given in both views at 4 stations: their girths end at the highest line"}; !slices.Equal(said, want) {
+		t.Errorf("%q", said)
+	}
 }

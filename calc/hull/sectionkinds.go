@@ -43,6 +43,6 @@ var (
 
 // shapeKinds is every kind of finding that working out the hull makes.
 func shapeKinds() []*finding.Kind {
-	return []*finding.Kind{HullUnworked, SectionThin, SectionBeyond, GirthFrom, GirthTo, ViewsApart, MouldSurface, MouldThickness, LineUnused,
+	return []*finding.Kind{HullUnworked, SectionThin, SectionBeyond, GirthFrom, GirthTo, ViewsApart, MouldSurface, MouldThickness, ButtockOutside, LineUnused,
 		LiningSum, SeamHollow, SeamUneven, StrakeWide, StrakeNarrow, StrakeRun, StrakeBetween, StrakeFromHull, HungOpen, HungOff, HungOdd, SpileUnfit, SpileHollow, ShutterOpen, GarboardOpen}
 }

@@ -1,6 +1,8 @@
 package hull
 
 import (
+	"slices"
+
 	"strakebook/calc/measure"
 	"strakebook/calc/source"
 )
@@ -8,16 +10,17 @@ import (
 // table is the offsets as plain figures, in inches, with what cannot be used
 // left out. It is what the sections and the long lines are drawn from.
 type table struct {
-	o      Offsets
-	x      []float64 // of each station
-	placed bool      // the stations' places are known
-	step   float64   // the table's resolution
-	v      [][]float64
-	ok     [][]bool
-	near   float64 // a height below this lies on the base line
-	lean   float64 // of the transom: aft for a unit up
-	low    float64 // height of its foot
-	pairs  []pair
+	o       Offsets
+	x       []float64 // of each station
+	placed  bool      // the stations' places are known
+	step    float64   // the table's resolution
+	v       [][]float64
+	ok      [][]bool
+	breadth float64 // the greatest half-breadth
+	near    float64 // a height below this lies on the base line
+	lean    float64 // of the transom: aft for a unit up
+	low     float64 // height of its foot
+	pairs   []pair
 }
 
 // pair is the two lines that together are one line in space: its breadths and
@@ -55,7 +58,8 @@ func newTable(o Offsets, r Rules) *table {
 			t.onBase(i)
 		}
 	}
-	t.pairs = pairs(o)
+	t.breadth = t.greatest()
+	t.pairs = slices.DeleteFunc(pairs(o), func(p pair) bool { return p.role == Buttock && t.beyond(o.Lines[p.up]) })
 	t.ease()
 	t.rake(r)
 	return t

@@ -76,7 +76,7 @@ func (a *answer) skins(r Rules) {
 			s.Scarfs += run.Across(at).Feet() * face
 		}
 		if run.Order > 1 { // the upper edge of the first is glued to nothing
-			s.Seams += t * a.edge(i).Feet()
+			s.Seams += a.edge(i)
 		}
 		s.Faying += area
 	}
@@ -90,14 +90,15 @@ func (a *answer) skins(r Rules) {
 	}
 }
 
-// edge is how long the seam above a run is: as long as the shorter of its neighbours,
-// where the one above is among the runs.
-func (a *answer) edge(i int) measure.Length {
+// edge is the square feet of the seam above a run that are glued: as long as the shorter
+// and as thick as the thinner of its neighbours, where the one above is among the runs.
+func (a *answer) edge(i int) float64 {
 	run := &a.runs[i]
+	long, thick := run.Length, run.Thick
 	if i > 0 {
 		if above := &a.runs[i-1]; above.Skin == run.Skin && above.Side == run.Side && above.Order == run.Order-1 {
-			return min(run.Length, above.Length)
+			long, thick = min(long, above.Length), min(thick, above.Thick)
 		}
 	}
-	return run.Length
+	return long.Feet() * thick.Feet()
 }

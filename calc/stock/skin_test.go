@@ -39,6 +39,12 @@ func TestSkins(t *testing.T) {
 			t.Errorf("%v, want %v", c.got, c.want)
 		}
 	}
+	// The thinner of the two has the face they share.
+	strakes[0].Thickness = in(0.75)
+	thin, _, _ := Work(lay.Runs(strakes, scarf.DefaultRules()), nil, nil, lay.DefaultRules(), r)
+	if a := (answer{runs: thin}); math.Abs(a.edge(1)-20*0.75/12) > 0.001 {
+		t.Errorf("%v sq ft of a seam of 3/4 and 1 in, want 1.25", a.edge(1))
+	}
 	if len(p.Stay) != 1 || p.Stay[0].Count != 2 {
 		t.Errorf("%+v stay, want both of b", p.Stay)
 	}

@@ -45,6 +45,9 @@ func skins(in Input, p, list *page) {
 		if s.Skin != hull.Strips {
 			glued, how = glued+s.Faying, how+fmt.Sprintf(", inside faces %.1f", areaOf(s.Faying, u))
 		}
+		if s.Scarfs > 0 {
+			how += "; as worked out: it does not follow slopes and nibs changed in their boxes"
+		}
 		p.line(text(fmt.Sprintf("To be glued, %s, %s", s.Skin, area)), number(areaOf(glued, u), sheet.Measure), words(how))
 		spread, how := in.Result.Rules.Stock.Spread, "by the glue spread on the Settings sheet"
 		label := fmt.Sprintf("Glue, %s", s.Skin)

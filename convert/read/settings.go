@@ -138,9 +138,16 @@ func (r *reader) apply() {
 }
 
 // applyOne sets one rule from a book. A bare number that is to be a length needs
-// a unit: beside it, in it, or that of bare numbers; fractions are of inches.
+// a unit: beside it, in it, or that of bare numbers; fractions are of inches. One that
+// is over an area needs the area likewise.
 func (r *reader) applyOne(g givenSetting) error {
 	unit := g.unit
+	if s := settingNamed(r.rules.Settings(), g.name); s != nil && strings.HasPrefix(s.Value.Unit(), "a square") && strings.TrimSpace(unit) == "" {
+		imperial := r.rules.Yard.Bare == measure.InFeet || r.rules.Yard.Bare == measure.InInches
+		if v, err := measure.ParseNumber(g.value); err == nil && v != 0 && !imperial {
+			return openArea{}
+		}
+	}
 	if s := settingNamed(r.rules.Settings(), g.name); s != nil && s.Value.Unit() == "in" && strings.TrimSpace(unit) == "" {
 		n := measure.Notations(g.value)
 		bare := len(n) > 0 && (n[0] == measure.Decimal || n[0] == measure.InchesFractions && !strings.Contains(g.value, "/"))
@@ -159,6 +166,13 @@ type openUnit struct{}
 
 func (openUnit) Error() string {
 	return "is a number without a unit: write the unit beside it"
+}
+
+// openArea is an amount over an area that is not said.
+type openArea struct{}
+
+func (openArea) Error() string {
+	return "is a number without an area: write beside it what it is over, a square foot or a square metre, as in 0.05 lb a square foot or 250 g/m2"
 }
 
 // set applies the command line's settings, over what the book says.

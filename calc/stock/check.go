@@ -5,6 +5,7 @@ import (
 
 	"strakebook/calc/finding"
 	"strakebook/calc/lay"
+	"strakebook/calc/source"
 )
 
 // checkRack says which boards have no size, and which can serve no strake.
@@ -17,6 +18,11 @@ func checkRack(rack []Board, needs []need, r Rules) finding.List {
 		}
 		if odd := b.odd(r.Units); odd != "" {
 			found = append(found, finding.Finding{Kind: Absurd, Cell: b.Cell, Text: fmt.Sprintf("board %q is %s", name, odd)})
+			continue
+		}
+		if b.Count.State == source.Dash {
+			found = append(found, finding.Finding{Kind: Incomplete, Cell: b.Count.Cell, Reads: b.Count.Text, Do: "write how many there are, or leave the count blank where there are as many as are wanted",
+				Text: fmt.Sprintf("board %q has a count of %q, and is left on the rack", name, b.Count.Text)})
 			continue
 		}
 		if !b.sized() {
@@ -114,7 +120,7 @@ func why(n need, run lay.Run, rack []Board, r Rules) finding.Finding {
 	switch {
 	case !species && idle:
 		f.Kind, f.Do = NoLong, "see what is said of each board: write its size, its count or its flaw so that it can be read; leave the count blank where there are as many as are wanted"
-		f.Text = fmt.Sprintf("%s %s has no stock: the boards of its species on the rack are left out, without a size, a count or a flaw that can be read", run.Skin, run.Name)
+		f.Text = fmt.Sprintf("%s %s has no stock: of the boards that would suit it none can be used, for want of a size, a count or a flaw that can be read", run.Skin, run.Name)
 	case !species:
 		f.Kind, f.Reads = NoSpecies, run.Species
 		f.Text = fmt.Sprintf("%s %s is to be of %q, and no board is", run.Skin, run.Name, run.Species)

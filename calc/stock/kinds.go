@@ -5,8 +5,8 @@ import "strakebook/calc/finding"
 // What the checks of the rack and the cutting find.
 var (
 	Incomplete = &finding.Kind{
-		Code: "stock-incomplete", Severity: finding.Warning, Title: "board without a size",
-		Why:    "A board of unknown thickness, width or length cannot be cut on paper.",
+		Code: "stock-incomplete", Severity: finding.Warning, Title: "board without a size, or without a count",
+		Why:    "A board of unknown thickness, width or length cannot be cut on paper, nor one that is not there.",
 		Remedy: "measure the board and write its size; it is left on the rack until then",
 	}
 	Absurd = &finding.Kind{

@@ -162,6 +162,10 @@ func TestEndsOfPieces(t *testing.T) {
 		if p[0].Fore != Hood || p[0].Aft != want[1] || p[1].Fore != want[0] || p[1].Aft != want[1] || p[2].Fore != want[0] || p[2].Aft != Hood {
 			t.Errorf("feathers %d: %v", point, p)
 		}
+		run.Scarf = 0 // of a slope or a nib that leaves none
+		if p = pieces(&run); p[0].Fore != Hood || p[0].Aft != Butt || p[1].Fore != Butt || p[1].Aft != Butt || p[2].Aft != Hood {
+			t.Errorf("without a run of scarfs: %v", p)
+		}
 	}
 }
 
@@ -219,6 +223,12 @@ func TestWhyNot(t *testing.T) {
 	test("stock-out", board("a", "larch", 2, 8, 16, 2))
 	test("stock-unused", board("a", "larch", 2, 8, 16, 0), board("b", "teak", 2, 8, 16, 0))
 	test("stock-incomplete", board("a", "larch", 2, 8, 16, 0), Board{Mark: "b"})
+	dashed, unread, unsure := board("a", "larch", 2, 8, 16, 0), board("b", "larch", 2, 8, 16, 0), board("c", "larch", 2, 8, 16, 0)
+	dashed.Count.State, unread.Count.State, unsure.Unsure = source.Dash, source.Unread, true
+	test("stock-incomplete", dashed, board("b", "larch", 2, 8, 16, 0))
+	for _, idle := range [][]Board{{dashed}, {unread}, {unsure}, {dashed, unread, unsure, board("d", "teak", 2, 8, 16, 0)}} {
+		test("stock-no-long", idle...)
+	}
 }
 
 // What is hollowed out of the back is of the stock's thickness, and said to be where

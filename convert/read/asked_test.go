@@ -37,6 +37,7 @@ func TestStrakesSayOtherwise(t *testing.T) {
 		{strings.Replace(heads, "Scarf", "Scarf run (mm)", 1) + strings.ReplaceAll(row, "|8", "|228.6"), "t0.75 w5 n2 s12 []"},
 		{strings.Replace(heads, "Scarf", "Scarf length", 1) + row, "t0.75 w5 n2 s? [unit-open@F1]"},
 		{heads + strings.ReplaceAll(row, "|8", "|1/8"), "t0.75 w5 n2 s8 []"},
+		{heads + strings.Replace(row, "|8", "|none", 1), "t0.75 w5 n2 s? [number-unread@F2]"},
 		{heads + strings.ReplaceAll(row, "|8", "|1 in 8"), "t0.75 w5 n2 s8 []"},
 		{heads + strings.ReplaceAll(row, "|8", "|0.125"), "t0.75 w5 n2 s8 []"},
 	} {

@@ -87,9 +87,9 @@ var (
 		Remedy: "nothing, unless it should have been: name it as the tables of the starter book do",
 	}
 	ColumnUnread = &finding.Kind{
-		Code: "column-unread", Severity: finding.Warning, Title: "column of widths or prices that cannot be read",
-		Why:    "Its heading names widths or prices, and not at which stations or of how much they are: what is in it was not used.",
-		Remedy: "head widths by two or more stations of the offsets, as \"Width at sta. 2\", or the greatest alone \"Width\"; prices by what they are of: each, per board foot, per running foot or metre, per cubic metre",
+		Code: "column-unread", Severity: finding.Warning, Title: "column of widths, prices or stretches that cannot be read",
+		Why:    "Its heading names widths or prices, and not at which stations or of how much they are, or where boards are sound and not where they are otherwise: what is in it was not used.",
+		Remedy: "head widths by two or more stations of the offsets, as \"Width at sta. 2\", or the greatest alone \"Width\"; prices by what they are of: each, per board foot, per running foot or metre, per cubic metre; stretches of boards by what is not to be used",
 	}
 	SummaryLeft = &finding.Kind{
 		Code: "summary-left", Severity: finding.Note, Title: "the table's own summary",

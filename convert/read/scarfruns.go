@@ -29,6 +29,10 @@ func (r *reader) slope(t *records, row int, what string) source.Reading[float64]
 			}
 		}
 	}
+	if c.Kind == sheet.Text && noneText.MatchString(plainWords(c.Text)) {
+		r.add(finding.Finding{Kind: NumberUnread, Cell: at, Reads: text(c), Text: fmt.Sprintf("%s reads %q: expected a slope; what is longer than its boards is scarfed as set for its skin", what, text(c))})
+		return source.Reading[float64]{State: source.Unread, Text: text(c), Cell: at}
+	}
 	v := r.number(t, row, "slope", what)
 	if v.OK() && v.Value > 0 && v.Value < 1 {
 		rise := v.Value

@@ -52,6 +52,10 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 			said, over, _ = stretches(c.Text, form)
 		}
 		all = append(all, said...)
+		if isSound(c.Text) && stretchText.MatchString(measure.Fold(c.Text)) && len(all) == 0 {
+			r.add(finding.Finding{Kind: FlawUnplaced, Cell: at, Reads: c.Text,
+				Text: fmt.Sprintf("%s: %q tells where the board is sound and not where it is otherwise, and pieces may be laid over the rest", what, c.Text)})
+		}
 		if !from.OK() || !to.OK() { // else it says what lies there
 			r.flaws(over, what, at, form)
 		}
@@ -61,12 +65,13 @@ func (r *reader) unusable(t *records, row int, cols map[string]column, what stri
 }
 
 var (
-	goodText  = regexp.MustCompile(`\b(good|sound|usable|clear|clean|fine|free)\b`)
-	butText   = regexp.MustCompile(`\b(not|no|but|except|excepting|save)\b`)
-	soundText = regexp.MustCompile(`(?i)^(-|–|none|no|nil|n/a|sound|clear)$`)
-	noFlaw    = regexp.MustCompile(`\b(no|not|nil|none|free|without|clear)\b`)
-	shapeText = regexp.MustCompile(`\b(stains?|stained|crook|crooked|bowed|cup|cupped|twisted|warped|wind|pith|worm|wormholes?|decay|decayed|resin pockets?|pitch pockets?)\b`)
-	flawText  = regexp.MustCompile(`\b(bad|knots?|unsound|unusable|checks?|checked|shakes?|splits?|rot|rotten|sap|sapwood|wane|waney|defects?|flaws?)\b`)
+	goodText    = regexp.MustCompile(`\b(good|sound|usable|clear|clean|fine|free)\b`)
+	butText     = regexp.MustCompile(`\b(not|no|but|except|excepting|save)\b`)
+	stretchText = regexp.MustCompile(`\d['"]? to \d`)
+	soundText   = regexp.MustCompile(`(?i)^(-|–|none|no|nil|n/a|sound|clear|clean|good|ok|okay)$`)
+	noFlaw      = regexp.MustCompile(`\b(no|not|nil|none|free|without|clear)\b`)
+	shapeText   = regexp.MustCompile(`\b(stains?|stained|crook|crooked|bowed|cup|cupped|twisted|warped|wind|pith|worm|wormholes?|decay|decayed|resin pockets?|pitch pockets?)\b`)
+	flawText    = regexp.MustCompile(`\b(bad|knots?|unsound|unusable|checks?|checked|shakes?|splits?|rot|rotten|sap|sapwood|wane|waney|defects?|flaws?)\b`)
 )
 
 // isSound says that words tell where a board is good, and of nothing wrong with it.

@@ -37,6 +37,9 @@ func (r *reader) widthHead(c sheet.Cell) (name, bool) {
 	return n, ok
 }
 
+// soundHead is a heading of stretches of a board that are sound.
+var soundHead = regexp.MustCompile(`(?i)^(?:clear|usable|sound|good)\b`)
+
 // widthWord is a heading that begins by naming widths.
 var widthWord = regexp.MustCompile(`(?i)^(?:widths?\b|w ?\d)`)
 
@@ -48,13 +51,16 @@ func widthUnit(heading string) (measure.Form, bool) {
 	return measure.Form{}, false
 }
 
-// namesKnown says that a heading names widths or prices, though not so that its column
+// namesKnown says that a heading names widths, prices or sound stretches, though not so that its column
 // could be read.
 func (r *reader) namesKnown(t *records, heading string) bool {
 	switch t.kind.name {
 	case "strakes":
 		return widthWord.MatchString(heading)
 	case "rack":
+		if soundHead.MatchString(heading) {
+			return true
+		}
 		_, ok := priceHead(heading)
 		for m := range priceMeasures {
 			_, have := t.cols[m]

@@ -42,10 +42,14 @@ func (r *reader) otherSizes(t *records) {
 // outsideWidths is words that have widths measured on the outside face.
 var outsideWidths = regexp.MustCompile(`\bwidths?\b[^.;]*\b(?:outside|outer|outboard)\b|\b(?:outside|outer|outboard) (?:face )?widths?\b`)
 
+// ofOffsets is words between the two that the outside is said of.
+var ofOffsets = regexp.MustCompile(`\b(?:offsets?|lines?|hull|drawn|girths?)\b`)
+
 // outside is the words that have some widths on the outside face; "" for none.
 func outside(words []string) string {
 	i := slices.IndexFunc(words, func(w string) bool {
-		return outsideWidths.MatchString(denied.ReplaceAllString(strings.ToLower(measure.Fold(w)), " "))
+		said := outsideWidths.FindString(denied.ReplaceAllString(strings.ToLower(measure.Fold(w)), " "))
+		return said != "" && !ofOffsets.MatchString(said)
 	})
 	if i < 0 {
 		return ""
@@ -109,8 +113,8 @@ func (r *reader) countsNone(t *records, row int, what string) bool {
 }
 
 var (
+	countsBoth = regexp.MustCompile(`\b(?:counts?|numbers? (?:off|of|is|are|for)|nos?\.? (?:off|of)|qty|quantit(?:y|ies))\b[^.;]*\b(?:both sides|port and starboard|whole|boat|hull)\b`)
 	bothSides  = regexp.MustCompile(`\bboth sides\b|\bport and starboard\b|\bwhole (?:boat|hull)\b|\b(?:per|a|of the|for the|to the) (?:boat|hull)\b`)
-	countWords = regexp.MustCompile(`\b(?:counts?|counted|numbers?|nos?\.?|off|qty|quantit(?:y|ies)|how many)\b`)
 	eachSide   = regexp.MustCompile(`\balike\b|\beach\b|\ba side\b|\bper side\b`)
 )
 
@@ -124,7 +128,7 @@ func (r *reader) ofBothSides(t *records) string {
 	remarks, _ := t.page.sheetWords()
 	for _, w := range append(append([]string{t.heads[col]}, t.caption...), remarks...) {
 		low := strings.ToLower(measure.Fold(w))
-		if bothSides.MatchString(low) && countWords.MatchString(low) && !eachSide.MatchString(low) {
+		if (countsBoth.MatchString(low) || w == t.heads[col]) && bothSides.MatchString(low) && !eachSide.MatchString(low) {
 			r.add(finding.Finding{Kind: ConventionRead, Cell: t.page.cell(t.head, col), Reads: w,
 				Text: fmt.Sprintf("the counts are read as of both sides together, half of them a side, as %q says", w)})
 			return w

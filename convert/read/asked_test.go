@@ -26,6 +26,8 @@ func TestStrakesSayOtherwise(t *testing.T) {
 		{"Planks; widths on the inside face, not the outside\n" + heads + row, "t0.75 w5 n2 s8 []"},
 		{"Planking; number off is for both sides together\n" + heads + row, "t0.75 w5 n1 s8 []"},
 		{"Planks, counts of the whole boat\n" + heads + row, "t0.75 w5 n1 s8 []"},
+		{"Planks of both sides, numbers from the sheer down\n" + heads + row, "t0.75 w5 n2 s8 []"},
+		{"Planks, widths in inches, offsets to the outside of planking\n" + heads + row, "t0.75 w5 n2 s8 []"},
 		{"Planking, both sides alike; number off a side\n" + heads + row, "t0.75 w5 n2 s8 []"},
 		{strings.Replace(heads, "No. off", "Count (both sides)", 1) + row, "t0.75 w5 n1 s8 []"},
 		{"Counts are for both sides together\n" + heads + strings.Replace(row, "|2|", "|3|", 1), "t0.75 w5 n? s8 [number-unread@E3]"},

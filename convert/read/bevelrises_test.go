@@ -69,6 +69,8 @@ func TestBevelsAsRises(t *testing.T) {
 		"Bevels in degrees, per cent":                              asked,
 		"Bevels, degrees":                                          degrees,
 		"Bevels":                                                   degrees,
+		"Bevels, degrees, with 1 in planks on the thickness side":  degrees,
+		"Bevels, lifted tangent to the skin, both edges":           degrees,
 		"Bevels of 1 in. planking, with 10 % spare":                degrees,
 		"Bevels in degrees; drawing to scale 1 inch to the foot":   degrees,
 		"Bevels at stations 3 ft apart":                            degrees,

@@ -54,6 +54,7 @@ func TestPricesSaidElsewhere(t *testing.T) {
 		{"Lumber. Costs are in $ a running foot, delivered", "Cost", "4", 64, false},
 		{"Prices are by the board foot", "Price each", "4", 4, false},
 		{"Prices per hundredweight", "Price", "4", asked, false},
+		{"Prices by Smith and Son", "Price", "4", 4, false},
 		{"Prices of May, by agreement with the yard", "Species", "oak", asked, false},
 		{"", "Price|Price per", "4|board foot", 4, true},
 		{"", "Price|Price per", "4|BF", 4, true},

@@ -16,7 +16,7 @@ import (
 
 // pricesBy is words over a rack that say by what its prices are: prices are by the
 // board foot, $ per bf. What comes after is the measure.
-var pricesBy = regexp.MustCompile(`(?:\b(?:prices?|priced|costs?)\b(?: (?:are|is|all|given|quoted|in \S+))*|[$£€]|\b` + currency + `\b)[ ,:]*(?:/|\b(?:an?|per|by the|by)\b) ?([^;,()]*)`)
+var pricesBy = regexp.MustCompile(`(?:\b(?:prices?|priced|costs?)\b(?: (?:are|is|all|given|quoted|in \S+))*|[$£€]|\b` + currency + `\b)[ ,:]*(/|\b(?:an?|per|by the|by)\b) ?([^;,()]*)`)
 
 // priceMeasure is the meaning of a measure of prices that some words are, or begin
 // with where more may follow; "" for none.
@@ -50,14 +50,17 @@ func (r *reader) pricesOver(t *records) {
 		return
 	}
 	remarks, _ := t.page.sheetWords()
-	for _, w := range append(append([]string{}, t.caption...), remarks...) {
+	for i, w := range append(append([]string{}, t.caption...), remarks...) {
 		m := pricesBy.FindStringSubmatchIndex(strings.ToLower(measure.Fold(w)))
 		if m == nil {
 			continue
 		}
-		of := measure.Fold(w)[m[2]:m[3]]
+		of := measure.Fold(w)[m[4]:m[5]]
 		at := t.page.cell(t.head, col)
 		meaning := priceMeasure(of, true)
+		if by := measure.Fold(w)[m[2]:m[3]]; meaning == "" && (i >= len(t.caption) || len(by) < 3 && by != "/") {
+			continue // prices by Smith and Son, the price a boat was sold at
+		}
 		delete(t.cols, "price")
 		if meaning == "" {
 			r.add(finding.Finding{Kind: ColumnUnread, Cell: at, Reads: w, Text: fmt.Sprintf("the prices were not read: %q does not say of how much of a board they are", w)})

@@ -90,8 +90,8 @@ func (r *Rules) Settings() []setting.Setting {
 		{Name: "planed thickness", Meaning: "of the planks as they lie on the saw's bench, planed and measured, their backs not yet worked; 0: as listed, and what is worked of the back", Source: "the yard's", Value: setting.Length(&r.Planed, 0, 12*measure.Inch)},
 		{Name: "face up", Meaning: "the face that lies up on the saw's bench", Source: "the yard's", Value: setting.Choice(&r.FaceUp, "outside", "inside")},
 		{Name: "spare depth", Meaning: "of blade beyond the plank", Source: "common practice, no source", Value: setting.Length(&r.DepthSpare, 0, 2*measure.Inch)},
-		{Name: "trial cuts", Meaning: "several trial cuts, what the scale read and what was cut: 10 cuts 9.75; 0 cuts 0.25", Source: "the yard's", Value: trialCuts{&r.Trials}},
-		{Name: "trial cut reads", Meaning: "tilt the saw's scale read at a trial cut; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialReads, -45, 45)},
+		{Name: "trial cuts", Meaning: "several trial cuts, what the scale read and what was cut: 10 cuts 9.75; 0 cuts 0.25. One alone is taken in proportion, and one under a degree as how far off the scale stands all along", Source: "the yard's", Value: trialCuts{&r.Trials}},
+		{Name: "trial cut reads", Meaning: "tilt the saw's scale read at a trial cut; 0: none made, and one at square is given under \"trial cuts\"", Source: "the yard's", Value: setting.Angle(&r.TrialReads, -45, 45)},
 		{Name: "trial cut cuts", Meaning: "bevel that trial cut measured; 0: none made", Source: "the yard's", Value: setting.Angle(&r.TrialCuts, -45, 45)},
 	}
 }

@@ -74,7 +74,32 @@ func (r *reader) offsetsUnit(t *stationTable) (said measure.Form, two, forced bo
 	heads, own := r.heightHeads(t), t.ownWords()
 	own = slices.DeleteFunc(own, func(w string) bool { return slices.Contains(heads, w) })
 	said, two = r.formOf(t.page, own, append(slices.Clone(t.caption), heads...))
+	if said == (measure.Form{}) && !two {
+		said = r.titleForm(t)
+	}
 	return said, two, false
+}
+
+// titleForm is how the one title of offsets on a sheet says that they are written, for a
+// part of them under a title of its own that says nothing of it: Half-breadths.
+func (r *reader) titleForm(t *stationTable) (said measure.Form) {
+	for _, w := range t.titlesOver() {
+		if r.words.has(w, "offsets") {
+			return measure.Form{} // a table of its own
+		}
+	}
+	_, titles := t.sheetWords()
+	for _, w := range titles {
+		form, ok, two := says(w)
+		switch {
+		case !r.words.has(w, "offsets"):
+		case !ok, two, said != (measure.Form{}) && said != form:
+			return measure.Form{}
+		default:
+			said = form
+		}
+	}
+	return said
 }
 
 // offsetsAsked tells of figures that are written otherwise than their heading says,

@@ -17,6 +17,7 @@ import (
 // bevels reads a table of bevels: a seam a row, a reading a station.
 func (r *reader) bevels(t *stationTable) {
 	corner := t.place(t.head, t.labelAt())
+	r.alongRows(t)
 	b := bevel.Readings{Cell: corner}
 	stations, cols, _ := r.stationsOf(t, measure.Form{})
 	b.Stations = stations
@@ -30,7 +31,7 @@ func (r *reader) bevels(t *stationTable) {
 		case r.sums(t, row):
 			r.summarised(t, row)
 			continue
-		case r.words.has(label, "along"), r.distances(label):
+		case r.isAlong(label):
 			r.along(t, row, cols, &b)
 			continue
 		}
@@ -184,6 +185,24 @@ func (r *reader) angle(c sheet.Cell, at source.Cell, s bevel.Seam, in rise) sour
 	}
 	r.struck(c, at)
 	return v
+}
+
+// isAlong says that a label below a seam is of distances along its edge.
+func (r *reader) isAlong(label string) bool {
+	return r.words.has(label, "along") || r.distances(label) || fromEnd(label)
+}
+
+// alongRows takes a row of distances below the first seam as along its edge where others
+// of the table have such rows too, and not as where the stations lie.
+func (r *reader) alongRows(t *stationTable) {
+	if t.position == 0 || len(t.lines) == 0 || t.position < t.lines[0] {
+		return
+	}
+	if slices.ContainsFunc(t.lines, func(row int) bool { return r.isAlong(t.label(row)) }) {
+		t.lines = append(t.lines, t.position)
+		slices.Sort(t.lines)
+		t.position = 0
+	}
 }
 
 // along reads a row of distances along the edge, which belongs to the seam above

@@ -146,3 +146,24 @@ func TestPositionsFromAft(t *testing.T) {
 		}
 	}
 }
+
+// A list of positions from aft turns the offsets about that go by it; distances along
+// each edge from the transom are from the foremost mark then.
+func TestListsAndEdgesFromAft(t *testing.T) {
+	r := read(t, bookOf(
+		sheetOf("Positions", "Station|Distance from AP (in)\n0|0\n1|36\n2|72\n3|108"),
+		sheetOf("Offsets", "Offsets in inches\nStation|0|1|2|3\nHB Sheer|2|20|30|26\nHB WL 12 in|1|14|25|18"),
+		sheetOf("Bevels", "Bevels, degrees off square\nStrake|Edge|0|1|2|3\n3|upper|1|2|3|4\nDistance from transom (in)||0|37|74|111\n4|upper|1|2|3|4\nDistance from transom (in)||0|38|75|112"),
+	), Options{})
+	o, b := r.job.Offsets[0], r.job.Bevels[0]
+	got := fmt.Sprint(o.Stations[0].Name, o.Stations[0].At.Value, o.Stations[3].At.Value, o.Lines[0].Values[0].Value, b.Stations[0].Name)
+	for _, s := range b.Seams {
+		got += fmt.Sprint("; ", s.Readings[0].Value.Write())
+		for _, v := range s.Along {
+			got += fmt.Sprint(" ", v.Value)
+		}
+	}
+	if want := "30 in 108 in 26 in3; 4 0 in 37 in 74 in 111 in; 4 0 in 37 in 74 in 112 in"; got != want {
+		t.Errorf("read as %s, want %s", got, want)
+	}
+}

@@ -165,7 +165,7 @@ var signedName = regexp.MustCompile(`\b(?:[ld]?wl|water ?line)\.? ?\+ ?\d|\b(?:[
 func (r *reader) fromLoadLine() {
 	for i := range r.job.Offsets {
 		o := &r.job.Offsets[i]
-		var loads, heights, waterlines []*hull.Line
+		var loads, heights, waterlines, named []*hull.Line
 		words, signed, below := "", "", false
 		for k := range o.Lines {
 			l := &o.Lines[k]
@@ -180,8 +180,11 @@ func (r *reader) fromLoadLine() {
 				}
 			case l.Role == hull.Waterline && l.At.OK():
 				waterlines = append(waterlines, l)
-				if aboveOrBelow(l.Name) {
-					signed = l.Name
+				switch {
+				case aboveOrBelow(l.Name), l.At.Value < 0:
+					named, signed = append(named, l), l.Name
+				case l.At.Value == 0 && loadLine.MatchString(strings.ToLower(l.Name)):
+					named = append(named, l)
 				}
 			}
 		}
@@ -192,7 +195,7 @@ func (r *reader) fromLoadLine() {
 				change(*l, func(v measure.Length) measure.Length { return v + up })
 			}, func(l *hull.Line) { leave(*l) })
 		case len(loads) == 0 && signed != "" && len(heights) > 0 && !below:
-			r.fromBase(o, waterlines, signed, func(l *hull.Line, up measure.Length) { l.At.Value += up }, func(l *hull.Line) { l.At.State = source.Unread })
+			r.fromBase(o, named, signed, func(l *hull.Line, up measure.Length) { l.At.Value += up }, func(l *hull.Line) { l.At.State = source.Unread })
 		}
 	}
 }

@@ -114,6 +114,9 @@ func (r *reader) levels(lines []tableLine, t *stationTable, form measure.Form) {
 		var all []int
 		var at []float64
 		signed := role == hull.Waterline && slices.ContainsFunc(lines, func(l tableLine) bool { return l.line.Role == role && aboveOrBelow(l.line.Name) })
+		if signed && slices.ContainsFunc(lines, func(l tableLine) bool { return l.line.Role == role && l.line.At.OK() }) {
+			continue // some from base and some from the load waterline: what the others are from is not said
+		}
 		for i := range lines {
 			l := &lines[i]
 			if l.line.Role != role || l.line.At.OK() {

@@ -95,6 +95,10 @@ func TestBevelsAsRises(t *testing.T) {
 			t.Errorf("%s: told %v", words, r.codes(finding.Note))
 		}
 	}
+	r := read(t, bookOf(sheetOf("Bevels", "Bevels of planks\nStrake|Edge|Station|Bevel (1/16 in per inch)\n3|upper|1|2\n3|upper|2|2\n4|upper|1|2\n4|upper|2|1")), Options{})
+	if v := r.job.Bevels[0].Seams[0].Readings[0].Value; math.Abs(float64(v)-7.125) > 5e-4 {
+		t.Errorf("2 of a list in sixteenths to the inch is read as %v degrees: %v", v, r.codes(finding.Note))
+	}
 	for _, c := range []struct {
 		head, cell string
 		want       float64

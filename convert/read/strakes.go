@@ -88,8 +88,11 @@ func (r *reader) unnamed(t *records, row int, field string) {
 func (r *reader) wordsOfWidths(t *records) []string {
 	remarks, _ := t.page.sheetWords()
 	words := slices.Concat(t.caption, remarks)
-	for col := t.left; col <= t.right; col++ {
+	if col, ok := t.cols["width"]; ok {
 		words = append(words, t.heads[col])
+	}
+	for _, n := range t.names {
+		words = append(words, t.heads[n.col])
 	}
 	return words
 }

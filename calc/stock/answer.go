@@ -87,11 +87,11 @@ func (a *answer) solve(p part, r Rules) {
 		}
 	}
 	if best.broken == 0 {
-		all, turns := p.stretches(), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
-		raised := p.apart(all, whole, best.total, p.trueJoint, wholeSur, turns)
+		apart, turns := p.apart(p.stretches()), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
+		raised := apart.raise(whole, best.total, p.trueJoint, wholeSur, turns)
 		a.whole += raised - whole
 		if p.trueJoint > 0 {
-			raised = p.apart(all, bound, best.spent, 0, sur, turns/4) // from the prices just found
+			raised = apart.raise(bound, best.spent, 0, sur, turns/4) // from the prices just found
 		}
 		a.bound += raised - bound
 	}

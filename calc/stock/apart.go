@@ -1,6 +1,9 @@
 package stock
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // stretches is places along the side, at even steps, from each of which no more
 // than one joint of some strakes beside each other may fall within a reach: any
@@ -88,85 +91,159 @@ func (y *yard) nearTo(i, of int) (near, bool) {
 	return near{}, false
 }
 
-// apart raises a bound by the rules between strakes. At any prices on the
-// stretches the cheapest chains, every joint paying for those it falls in, less
-// the prices themselves come to no more than any plan that keeps the rules; the
-// prices go up where more than one joint falls and down where none does. High is
-// what the plan found comes to, which no bound can be beyond.
-func (y *yard) apart(all []stretches, low, high, each money, sur []money, turns int) money {
-	if len(all) == 0 || low <= 0 || high-low < high/200 {
-		return low
-	}
-	s := newSearch(y)
-	dear := y.dearer(sur)
-	s.yard, s.lists = &dear, make([]priceList, len(y.classes))
-	in := make([][]int, len(y.timbers))
+// apart is a bound being raised by the rules between strakes: what every joint pays
+// for the stretches it falls in, and every counted board beyond its cost.
+type apart struct {
+	*search
+	own  *yard // without surcharges
+	all  []stretches
+	in   [][]int // of each timber, the stretches that hold it
+	like []int   // of each timber, the first of its shape
+	sur  []money // on each kind of board
+	over []float64
+	last []chained
+}
+
+// chained is the cheapest chain found last for a timber, at its prices on each step.
+type chained struct {
+	pull   []money
+	cost   money
+	joints []int32
+	takes  []float64
+}
+
+func (y *yard) apart(all []stretches) *apart {
+	a := &apart{search: newSearch(y), own: y, all: all, in: make([][]int, len(y.timbers)), like: y.likes(),
+		over: make([]float64, len(y.counts)), last: make([]chained, len(y.timbers))}
 	for k := range all {
 		for _, i := range all[k].timbers {
-			in[i] = append(in[i], k)
+			a.in[i] = append(a.in[i], k)
 		}
 	}
+	return a
+}
+
+// raise is the highest bound that it comes to in so many turns, from the prices it
+// has and surcharges on counted boards. At any of them the cheapest chains, every
+// joint and board paying its price, less the prices themselves come to no more than
+// any plan that keeps the rules; prices go up where more than one joint falls or more
+// boards are taken than there are, and down where none does or some stay. High is
+// what the plan found comes to, which no bound can be beyond.
+func (a *apart) raise(low, high, each money, sur []money, turns int) money {
+	if len(a.all) == 0 || low <= 0 || high-low < high/200 {
+		return low
+	}
+	a.sur = slices.Clone(sur)
 	best, part := low, 1.0
 	for idle := 0; turns > 0; turns-- {
-		at := s.priced(all, in, each) - y.onRack(sur)
+		at := a.priced(each)
 		if idle++; at > best {
 			best, idle = at, 0
 		} else if idle == 5 {
 			part, idle = part/2, 0
 		}
-		square := 0
-		for k := range all {
-			for j, n := range all[k].joints {
-				if n > 1 || all[k].price[j] > 0 {
-					square += (n - 1) * (n - 1)
-				}
-			}
-		}
+		square := a.square()
 		if square == 0 {
 			break
 		}
-		step := part * (float64(max(0, high-at)) / float64(square))
-		for k := range all {
-			w := &all[k]
-			for j, n := range w.joints {
-				w.price[j] = max(0, w.price[j]+money(step*float64(n-1)))
-			}
-		}
+		a.step(part * (float64(max(0, high-at)) / square))
 	}
 	return best
 }
 
-// priced is what the cheapest chains come to less the prices on stretches, whose
-// joints are counted.
-func (s *search) priced(all []stretches, in [][]int, each money) (total money) {
-	for k := range all {
-		for _, p := range all[k].price {
-			total -= p
-		}
-		clear(all[k].joints)
-	}
-	for i := range s.timbers {
-		t := &s.timbers[i]
-		pull := s.pull[:t.steps+1]
-		clear(pull)
-		for _, k := range in[i] {
-			all[k].put(t, s.grid, pull)
-		}
-		copies, sum := money(t.copies()), money(0)
-		for p := range pull {
-			sum += pull[p]
-			pull[p] = sum / copies
-		}
-		cost := s.chain(t, each)
-		if cost >= never {
-			continue
-		}
-		total += cost * copies
-		for _, k := range in[i] {
-			for _, p := range s.way {
-				all[k].meet(t.start + int64(p)*s.grid)
+// square is how far in all the chains are from what is allowed, squared.
+func (a *apart) square() (sum float64) {
+	for k := range a.all {
+		w := &a.all[k]
+		for j, n := range w.joints {
+			if n > 1 || w.price[j] > 0 {
+				sum += float64((n - 1) * (n - 1))
 			}
 		}
 	}
+	for k, n := range a.over {
+		if n > 0 || a.sur[k] > 0 {
+			sum += float64(n * n)
+		}
+	}
+	return sum
+}
+
+// step changes every price by how far the chains are from what is allowed there.
+func (a *apart) step(by float64) {
+	for k := range a.all {
+		w := &a.all[k]
+		for j, n := range w.joints {
+			w.price[j] = max(0, w.price[j]+money(by*float64(n-1)))
+		}
+	}
+	for k, n := range a.over {
+		a.sur[k] = max(0, a.sur[k]+money(by*n))
+	}
+}
+
+// priced is what the cheapest chains come to less the prices on stretches, whose
+// joints are counted, and less the surcharges, whose boards are.
+func (a *apart) priced(each money) (total money) {
+	dear := a.own.dearer(a.sur)
+	a.yard, a.lists = &dear, make([]priceList, len(a.classes))
+	total = -a.own.onRack(a.sur)
+	for k, n := range a.counts {
+		a.over[k] = -float64(n)
+	}
+	for k := range a.all {
+		for _, p := range a.all[k].price {
+			total -= p
+		}
+		clear(a.all[k].joints)
+	}
+	for i := range a.timbers {
+		t := &a.timbers[i]
+		ch := a.cheapest(i, each)
+		if ch.cost >= never {
+			continue
+		}
+		total += ch.cost * money(t.copies())
+		for k, n := range ch.takes {
+			a.over[k] += float64(n * float64(t.copies()))
+		}
+		for _, k := range a.in[i] {
+			for _, p := range ch.joints {
+				a.all[k].meet(t.start + int64(p)*a.grid)
+			}
+		}
+	}
+	for k, n := range a.counts {
+		if n == unlimited {
+			a.over[k] = 0
+		}
+	}
 	return total
+}
+
+// cheapest is the cheapest chain of a timber. What was just found for one of its
+// shape, port's for starboard's, stands where the prices on its steps are the same.
+func (a *apart) cheapest(i int, each money) *chained {
+	t := &a.timbers[i]
+	pull := a.pull[:t.steps+1]
+	clear(pull)
+	for _, k := range a.in[i] {
+		a.all[k].put(t, a.grid, pull)
+	}
+	copies, sum := money(t.copies()), money(0)
+	for p := range pull {
+		sum += pull[p]
+		pull[p] = sum / copies
+	}
+	if f := a.like[i]; f < i && slices.Equal(pull, a.last[f].pull) {
+		return &a.last[f]
+	}
+	ch := &a.last[i]
+	ch.pull = append(ch.pull[:0], pull...)
+	ch.cost = a.chain(t, each)
+	ch.joints = append(ch.joints[:0], a.way...)
+	if ch.takes = nil; ch.cost < never {
+		ch.takes = a.takes(t)
+	}
+	return ch
 }

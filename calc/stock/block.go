@@ -31,36 +31,41 @@ func (s *search) blocks(i int) {
 // blockBy counts the steps of t where a joint would break a rule with one at x,
 // from the place the stations are measured from.
 func (s *search) blockBy(t *timber, n *near, x int64) {
+	for _, z := range s.shuts(n, x) {
+		s.block(t, z.from-t.start, z.to-t.start, x-t.start, weight)
+	}
+}
+
+// shuts is the stretches of the side that a joint at x keeps another clear of: so
+// far to both sides of it, and of its bay, which holds its fore end and not its
+// after end, what is not too near anyhow.
+func (y *yard) shuts(n *near, x int64) (all [3]span) {
 	from, to := x-n.apart, x+n.apart
 	if n.apart > 0 {
-		s.block(t, from-t.start, to-t.start, x-t.start, weight)
+		all[0] = span{from, to}
 	}
 	if !n.bay {
-		return
+		return all
 	}
-	// The bay holds its fore end and not its after end. What is too near anyhow
-	// does not count again.
-	b := floor(x, s.bay)
-	fore, aft := b*s.bay-1, (b+1)*s.bay
+	b := floor(x, y.bay)
+	fore, aft := b*y.bay-1, (b+1)*y.bay
 	if n.apart == 0 {
-		s.block(t, fore-t.start, aft-t.start, x-t.start, weight)
-		return
+		all[0] = span{fore, aft}
+		return all
 	}
 	if fore < from {
-		s.block(t, fore-t.start, min(from+1, aft)-t.start, x-t.start, weight)
+		all[1] = span{fore, min(from+1, aft)}
 	}
 	if aft > to {
-		s.block(t, max(to-1, fore)-t.start, aft-t.start, x-t.start, weight)
+		all[2] = span{max(to-1, fore), aft}
 	}
+	return all
 }
 
 // block adds to the steps strictly between two places along a timber, and more
 // to those nearer to x.
 func (s *search) block(t *timber, from, to, x int64, by int32) {
-	if to <= from {
-		return
-	}
-	a, b := max(int(floor(from, s.grid))+1, 0), min(int(floor(to-1, s.grid)), t.steps)
+	a, b := s.within(t, from, to)
 	pen := s.pen
 	reach := max(1, max(to-x, x-from))
 	fall := s.grid * (weight / 2) << 16 / reach
@@ -68,6 +73,14 @@ func (s *search) block(t *timber, from, to, x int64, by int32) {
 	for p := a; p <= b; p++ {
 		pen[p] += by + int32(max(0, (weight/2)<<16-int64(max(p-mid, mid-p))*fall)>>16)
 	}
+}
+
+// within is the first and the last step strictly between two places along a timber.
+func (y *yard) within(t *timber, from, to int64) (a, b int) {
+	if to <= from {
+		return 0, -1
+	}
+	return max(int(floor(from, y.grid))+1, 0), min(int(floor(to-1, y.grid)), t.steps)
 }
 
 // nearer is how much more than its weight a rule broken at a distance counts.

@@ -13,14 +13,22 @@ type makeups struct {
 
 func (y *yard) makeups() *makeups {
 	n := len(y.timbers)
-	m := &makeups{like: make([]int, n), tried: make([][][]int32, n), known: make([]map[string]bool, n)}
-	for i := range y.timbers {
-		for !y.timbers[m.like[i]].shaped(&y.timbers[i]) {
-			m.like[i]++
-		}
+	m := &makeups{like: y.likes(), tried: make([][][]int32, n), known: make([]map[string]bool, n)}
+	for i := range m.known {
 		m.known[i] = map[string]bool{}
 	}
 	return m
+}
+
+// likes is, of each timber, the first of its shape.
+func (y *yard) likes() []int {
+	like := make([]int, len(y.timbers))
+	for i := range like {
+		for !y.timbers[like[i]].shaped(&y.timbers[i]) {
+			like[i]++
+		}
+	}
+	return like
 }
 
 // shaped says that what makes up one timber makes up another as well, in the same

@@ -62,7 +62,8 @@ type abreast struct {
 	row     []int
 	choices [][]choice
 	used    [2][]int32 // boards used by the links of a timber and of the one before, by turns
-	then    []int32    // what a choice would make of them, when only its price is asked
+	sorted  []link
+	then    []int32 // what a choice would make of them, when only its price is asked
 }
 
 func (s *search) abreast(row []int, b *supply) *abreast {
@@ -93,14 +94,12 @@ func (r *abreast) bar(k int, c int32, d int) []uint64 {
 		t := &r.timbers[r.row[k+d]]
 		ch.bars[d-1] = make([]uint64, t.steps>>6+1)
 		if n, ok := r.nearTo(r.row[k+d], r.row[k]); ok {
-			pen := r.pen[:t.steps+1]
-			clear(pen)
 			for _, p := range ch.joints {
-				r.blockBy(t, &n, r.timbers[n.of].start+int64(p)*r.grid)
-			}
-			for p := range pen {
-				if pen[p] > 0 {
-					ch.bars[d-1][p>>6] |= 1 << (p & 63)
+				for _, z := range r.shuts(&n, r.timbers[n.of].start+int64(p)*r.grid) {
+					a, b := r.within(t, z.from-t.start, z.to-t.start)
+					for ; a <= b; a++ {
+						ch.bars[d-1][a>>6] |= 1 << (a & 63)
+					}
 				}
 			}
 		}
@@ -216,19 +215,39 @@ func (r *abreast) usedBy(k int, l *link) []int32 {
 	return r.used[k&1][l.used : int(l.used)+len(r.left)]
 }
 
-// extend links the choices of one timber more to those before, sorting the last of
-// the levels by its choices and by cost.
+// group sorts the links of a timber by its choices, and those of each by cost; it
+// says where in the list each choice's end.
+func (r *abreast) group(k int, all []link) (ends []int) {
+	ends = make([]int, len(r.choices[k])+1)
+	for i := range all {
+		ends[all[i].now+1]++
+	}
+	for c := range r.choices[k] {
+		ends[c+1] += ends[c]
+	}
+	r.sorted = append(r.sorted[:0], all...)
+	for i := range r.sorted {
+		at := &ends[r.sorted[i].now]
+		all[*at] = r.sorted[i]
+		*at++
+	}
+	from := 0
+	for _, to := range ends {
+		slices.SortFunc(all[from:to], func(a, b link) int { return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.before, b.before)) })
+		from = to
+	}
+	return ends[:len(ends)-1]
+}
+
+// extend links the choices of one timber more to those before, which it sorts.
 func (r *abreast) extend(levels [][]link, most money) (all []link) {
 	k := len(levels)
 	before := levels[k-1]
 	r.used[k&1] = r.used[k&1][:0]
-	slices.SortFunc(before, func(a, b link) int {
-		return cmp.Or(cmp.Compare(a.now, b.now), cmp.Compare(a.cost, b.cost), cmp.Compare(a.before, b.before))
-	})
-	for from := 0; from < len(before); {
-		to := from + 1
-		for to < len(before) && before[to].now == before[from].now {
-			to++
+	from := 0
+	for _, to := range r.group(k-1, before) {
+		if from == to {
+			continue
 		}
 		bar := r.bar(k-1, before[from].now, 1)
 		for c := range r.choices[k] {

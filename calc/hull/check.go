@@ -2,6 +2,7 @@ package hull
 
 import (
 	"slices"
+	"strings"
 
 	"strakebook/calc/finding"
 	"strakebook/calc/source"
@@ -84,5 +85,24 @@ func ends(l Line) (first, last int) {
 	return first, last
 }
 
-// words is the line as findings name it: "half-breadth of WL 3".
-func (l Line) words() string { return l.View.String() + " of " + l.Name }
+// words is the line as findings name it: "half-breadth of WL 3", "diagonal A".
+func (l Line) words() string {
+	if l.View == Diagonal {
+		return l.View.String() + " " + l.bare()
+	}
+	return l.View.String() + " of " + l.bare()
+}
+
+// bare is the line's name without the heading it stands under, where it begins with that.
+func (l Line) bare() string {
+	for _, heading := range headings {
+		if rest, is := strings.CutPrefix(strings.ToLower(l.Name), heading+" "); is && strings.TrimSpace(rest) != "" {
+			return strings.TrimPrefix(strings.TrimSpace(l.Name[len(l.Name)-len(rest):]), "of ")
+		}
+	}
+	return l.Name
+}
+
+// headings are those that names of lines begin with, the longer first.
+var headings = []string{"half-breadths", "half-breadth", "half breadths", "half breadth", "heights above base line", "heights above base", "heights above baseline",
+	"heights", "height", "diagonals", "diagonal"}

@@ -175,3 +175,28 @@ func TestTableIsNotChanged(t *testing.T) {
 		}
 	}
 }
+
+// What a line stands under is not said twice, and a station without a name is told by
+// the one before it.
+func TestLinesAndStationsAreNamedOnce(t *testing.T) {
+	for _, c := range []struct {
+		l    Line
+		want string
+	}{
+		{Line{View: HalfBreadth, Name: "WL 3"}, "half-breadth of WL 3"},
+		{Line{View: HalfBreadth, Name: "Half-breadths WL 2-0-0"}, "half-breadth of WL 2-0-0"},
+		{Line{View: Height, Name: "Heights above base Butt. 24 in"}, "height of Butt. 24 in"},
+		{Line{View: Height, Name: "Height of deck"}, "height of deck"},
+		{Line{View: Diagonal, Name: "Diagonals A, 3-0-0, 40 deg"}, "diagonal A, 3-0-0, 40 deg"},
+		{Line{View: Diagonal, Name: "Diagonal A"}, "diagonal A"},
+		{Line{View: HalfBreadth, Name: "Half-breadths"}, "half-breadth of Half-breadths"},
+	} {
+		if got := c.l.words(); got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+	o := Offsets{Stations: []Station{{Name: "0"}, {}, {Name: "2"}}}
+	if got := o.called(1); got != "the station after station 0" {
+		t.Errorf("%q", got)
+	}
+}

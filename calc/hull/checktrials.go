@@ -173,6 +173,6 @@ func (w whole) swapLines(i, j int) whole {
 	t.o.Lines[i], t.o.Lines[j] = b, a
 	t.lines[i], t.lines[j] = w.lines[j], w.lines[i]
 	t.found = finding.Finding{Kind: LineSwapped, Cell: w.o.Lines[i].Cell, Also: []source.Cell{w.o.Lines[j].Cell},
-		Text: fmt.Sprintf("the sections are fair if the figures of %s and %s change places", w.o.Lines[i].words(), w.o.Lines[j].Name)}
+		Text: fmt.Sprintf("the sections are fair if the figures of %s and %s change places", w.o.Lines[i].words(), w.o.Lines[j].bare())}
 	return t
 }

@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 )
@@ -39,8 +40,17 @@ func (p Places) Named(name string) string {
 	return p.String() + " " + name
 }
 
-// called is one of the table's stations in words: "station 4".
-func (o Offsets) called(k int) string { return o.Places.Named(o.Stations[k].Name) }
+// called is one of the table's stations in words: "station 4", "the station after
+// station 4" where it has no name.
+func (o Offsets) called(k int) string {
+	switch name := o.Stations[k].Name; {
+	case strings.TrimSpace(name) != "":
+		return o.Places.Named(name)
+	case k > 0:
+		return fmt.Sprintf("the %s after %s", o.Places, o.called(k-1))
+	}
+	return fmt.Sprintf("the first %s, which has no name", o.Places)
+}
 
 // called is a station of the hull by its name in words, a station where there is no
 // hull to say otherwise.

@@ -157,7 +157,11 @@ func (r *reader) disguised(v *source.Reading[measure.Length], c sheet.Cell, form
 		r.between = append(r.between, bareCell{v.Cell, v.Text, what})
 	}
 	if shown, ok := shownLength(c, form); ok && (shown-v.Value).Abs() > max(measure.Inch/24, v.Value.Abs().Times(1e-4)) {
-		r.add(finding.Finding{Kind: ShownOtherwise, Cell: v.Cell, Reads: v.Text, Suggests: plainNumber(c.Number),
+		suggests := plainNumber(c.Number)
+		if measure.MarkedUnit(c.Text) != measure.NoUnit {
+			suggests = strings.TrimSpace(c.Text) + ", as shown" // the same number, of another unit than the column's
+		}
+		r.add(finding.Finding{Kind: ShownOtherwise, Cell: v.Cell, Reads: v.Text, Suggests: suggests,
 			Text: fmt.Sprintf("%s is shown as %q, and the number stored is %s", what, v.Text, plainNumber(c.Number))})
 	}
 }
@@ -167,7 +171,10 @@ func shownLength(c sheet.Cell, form measure.Form) (measure.Length, bool) {
 	if c.Format == "" || c.Text == "" {
 		return 0, false
 	}
-	if v, err := measure.ParseNumber(c.Text); err == nil {
+	if strings.HasSuffix(c.Text, "%") && form.Unit == measure.Fractions {
+		return 0, false // of a table of fractions that is as it should be
+	}
+	if v, ok := shownNumber(c.Text); ok {
 		l, _, err := form.Number(v)
 		return l, err == nil
 	}
@@ -176,6 +183,21 @@ func shownLength(c sheet.Cell, form measure.Form) (measure.Length, bool) {
 	}
 	l, err := measure.ParseLength(c.Text, measure.NoUnit)
 	return l, err == nil
+}
+
+// shownNumber is the figure a number's cell shows, one with a per cent sign among them,
+// and a fraction as coarse as its format makes it: 4/4 of 0.875.
+func shownNumber(text string) (float64, bool) {
+	text = strings.TrimSuffix(strings.Join(strings.Fields(text), " "), "%")
+	if v, err := measure.ParseNumber(text); err == nil {
+		return v, true
+	}
+	var whole, part, of float64
+	if n, err := fmt.Sscanf(text, "%f %f/%f", &whole, &part, &of); n == 3 && err == nil && of > 0 {
+		return whole + part/of, true
+	}
+	n, err := fmt.Sscanf(text, "%f/%f", &part, &of)
+	return part / max(of, 1), n == 2 && err == nil && of > 0
 }
 
 // unreadable reports a length that could not be read.

@@ -78,7 +78,11 @@ func longer(in Input, l stock.Longer) string {
 		by := map[bool]string{true: "metre", false: "foot"}[u == measure.StyleMM]
 		saves = fmt.Sprintf("would cost up to %.2f less, at the same price a %s", l.Saves, by)
 	}
-	return fmt.Sprintf("%s of %s %s long, in place of %s, %s", measuredAcross(b, u), b.Species, u.Long(l.Length), u.Long(b.Length.Value), saves)
+	of := ""
+	if b.Species != "" {
+		of = " of " + b.Species
+	}
+	return fmt.Sprintf("%s%s %s long, in place of %s, %s", measuredAcross(b, u), of, u.Long(l.Length), u.Long(b.Length.Value), saves)
 }
 
 // measuredAcross is a board's thickness and width.

@@ -24,6 +24,7 @@ func bevels(in Input) *page {
 	p.worked(append(at, col("Hull's own, degrees", 10), col("Off the hull, degrees", 10), col("Between readings, degrees", 10), col("Faired, degrees", 10), col("Sawn, degrees", 10), col(turnHead(u), 10), col("Faces differ, "+unit(u), 10),
 		col("Width, "+unit(u), 10), col("Thickness, "+unit(u), 10), col("Parallel, degrees", 10))...)
 	p.csv, p.wide, p.cards = true, false, true
+	p.opened = []string{"Card", "Card says"}
 	p.empty = "No bevels: a table of bevels (strake, edge, degrees by station) is needed."
 	p.note("Degrees off square, + where the outside face is the wider. Marks along the sawn edge from the " + in.places().String() + " named; the free edge is straight and square. Read: as lifted, or measured from a gap; what is worked out from the hull stands under Hull's own. Nothing is said beyond the first and last reading: the hood ends are fitted.")
 	p.note(fmt.Sprintf("Set to %s degree. Change: of the saw's scale from the mark before. Batten: its edge from the plank's free edge; set out: beyond a batten parallel at the bevel named, + out. Battens and the blade follow the batten's thickness, the saw's offset and the spare depth on the Settings sheet; tilts, and which face lies up, are as worked out.", r.Readout.Write()))

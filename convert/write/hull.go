@@ -17,6 +17,7 @@ func hullSheet(in Input) *page {
 	p := table("Hull", "the hull: girths, lengths and widths", col("Of", 9), col("Strake", 11), col("Side", 10), col("Figure", 13),
 		col("Length, "+longUnit(u), 12), col("Listed, "+longUnit(u), 12), col("Fore end at, "+longUnit(u), 12), col("After end at, "+longUnit(u), 12))
 	p.csv = true
+	p.opened = []string{"Under"}
 	p.empty = "No hull: a table of offsets with two lines or more at each station is needed."
 	s := in.Result.Hull
 	if s == nil {

@@ -40,6 +40,7 @@ type page struct {
 	notes   []string      // conventions and remarks, below the table
 	empty   string        // what it says where it has no rows
 	csv     bool          // goes out as a text file too, under its own name
+	opened  []string      // there, the columns of what the headings of its groups say: the title, and the rest
 	wide    bool          // printed across the paper
 	cards   bool          // read across a shop
 	onePage bool          // printed on one sheet of paper, however long

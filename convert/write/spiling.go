@@ -111,6 +111,7 @@ func ordinates(in Input) *page {
 	p.add(col("Bevel of upper edge, degrees", 11))
 	p.add(col("Bevel of lower edge, degrees", 11))
 	p.csv, p.wide = true, false
+	p.opened = []string{"Card", "Card says"}
 	p.empty = "No shapes: a table of offsets and a list of strakes are needed."
 	if len(in.Result.Spiled) > 0 {
 		p.note("At: along the board from its fore end. Heights are up from the lower edge of the board. Bevels are off square, + where the outside face is the wider, before they are rounded to the saw's readout. The outside edges are those of the board as dressed, its back not yet hollowed, and the inside ones lie straight across it; of a back to be rounded the inside edges are its corners when that is done.")

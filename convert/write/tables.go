@@ -18,7 +18,8 @@ type Table struct {
 
 // Tables is the tables that go out as text files, headed as the sheets are but for
 // lengths in feet and inches.
-// Totals and headings of groups are left out: they are no lines of a table.
+// Totals and headings of groups are left out: they are no lines of a table. What only
+// such a heading says stands in columns after the others, where the page has them.
 func (l *Laid) Tables() []Table {
 	var all []Table
 	for _, p := range l.pages {
@@ -39,22 +40,51 @@ func (p *page) plainRows() iter.Seq[[]string] {
 				heads[i] = strings.TrimSuffix(c.head, longUnit(measure.StyleFeet)) + "ft and in"
 			}
 		}
-		if !yield(heads) {
+		if !yield(append(heads, p.opened...)) {
 			return
 		}
+		group := heading{}
 		for row, line := range p.each() {
 			if p.asides[row-1] {
+				group.add(line)
 				continue
 			}
-			fields := make([]string, len(heads))
+			fields := make([]string, len(heads), len(heads)+len(p.opened))
 			for c := range min(len(line), len(fields)) {
 				fields[c] = plain(line[c], inEighths(p.cols[c]))
 			}
-			if !yield(fields) {
+			if !yield(append(fields, group.columns(len(p.opened))...)) {
 				return
 			}
 		}
 	}
+}
+
+// heading is what opens a group of lines: its title, and what else it says.
+type heading struct{ title, says string }
+
+// add takes in a row of a heading.
+func (h *heading) add(row []sheet.Cell) {
+	var words []string
+	for _, c := range row {
+		if w := plain(c, false); w != "" {
+			words = append(words, w)
+		}
+	}
+	text := strings.Join(words, " ")
+	switch {
+	case len(row) > 0 && (row[0].Style == sheet.Title || row[0].Style == sheet.GroupHead):
+		h.title, h.says = text, ""
+	case text != "":
+		h.says = strings.TrimSpace(h.says + " " + text)
+	}
+}
+
+// columns is the title, on every line of its group, and what else it says, on the first.
+func (h *heading) columns(count int) []string {
+	all := []string{h.title, h.says}[:count]
+	h.says = ""
+	return all
 }
 
 // inEighths says that a column is of feet-inches-eighths, which go out as feet and

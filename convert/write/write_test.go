@@ -156,6 +156,10 @@ func TestTables(t *testing.T) {
 			if slices.Contains(row, "Total") {
 				t.Errorf("%s: a total among its rows", table.Name)
 			}
+			if n := len(row) - 1; i == 1 && table.Name == "bevels" && !(strings.HasSuffix(row[n-1], " edge") && strings.Contains(row[n], "face up") && strings.Contains(row[n], "Plank, in 1.000 x ")) ||
+				i > 0 && table.Name == "hull" && row[n] == "" || i == 1 && table.Name == "hull" && !strings.HasSuffix(row[n], "outside of planking") {
+				t.Errorf("%s: row %d does not say what it stands under: %q", table.Name, i+1, row)
+			}
 		}
 		want := map[string]int{"cut-list": len(in.Result.Plan.Pieces), "mill-order": len(in.Result.Plan.Order), "warnings": len(in.Findings), "scarfs": len(in.Result.Scarfs), "joints": len(in.Result.Runs)}
 		if n, ok := want[table.Name]; ok && n != len(rows)-1 {

@@ -1,6 +1,7 @@
 package hull
 
 import (
+	"fmt"
 	"slices"
 
 	"strakebook/calc/finding"
@@ -82,7 +83,25 @@ func (h *hull) linings(strakes []Strake, marks []SeamMarks, on skinned) ([]Linin
 		found = append(found, h.uneven(lining, l)...)
 		all = append(all, lining)
 	}
-	return all, found
+	return all, append(found, unusedMarks(groups(strakes, marks), marks)...)
+}
+
+// unusedMarks says which marks a skin is not lined off by, others being given of it.
+func unusedMarks(all []group, marks []SeamMarks) finding.List {
+	used, skins := map[int]bool{}, map[Skin]bool{}
+	for _, g := range all {
+		if i := marksFor(g, marks); i >= 0 {
+			used[i], skins[g.skin] = true, true
+		}
+	}
+	var found finding.List
+	for i, m := range marks {
+		if len(m.Seams) > 0 && skins[m.Skin] && !used[i] {
+			found = append(found, finding.Finding{Kind: HullUnworked, Cell: m.Cell, Do: "leave one set of marks to each side of the skin",
+				Text: fmt.Sprintf("the seams of the %s skin are marked more than once: it is lined off by others than these, which are not used", m.Skin)})
+		}
+	}
+	return found
 }
 
 // group is the rows of one skin that hang on one side, or on both alike.
@@ -223,12 +242,17 @@ func (h *hull) method(g group, marks []SeamMarks) Method {
 
 // marksOf is the builder's marks for a group.
 func marksOf(g group, marks []SeamMarks) (SeamMarks, bool) {
-	for _, m := range marks {
-		if m.Skin == g.skin && (m.Side == BothSides || g.side == BothSides || m.Side == g.side) && len(m.Seams) > 0 {
-			return m, true
-		}
+	if i := marksFor(g, marks); i >= 0 {
+		return marks[i], true
 	}
 	return SeamMarks{}, false
+}
+
+// marksFor is the place of the marks for a group, -1 where there are none.
+func marksFor(g group, marks []SeamMarks) int {
+	return slices.IndexFunc(marks, func(m SeamMarks) bool {
+		return m.Skin == g.skin && (m.Side == BothSides || g.side == BothSides || m.Side == g.side) && len(m.Seams) > 0
+	})
 }
 
 // divide finds where the seams lie at every station.

@@ -144,7 +144,12 @@ func TestMarksOfEachSide(t *testing.T) {
 		}
 		marks = append(marks, m)
 	}
-	s, _ := Work(o, list, DefaultRules(), marks...)
+	again := marks[1]
+	again.Cell = source.Cell{Sheet: "Marks", Row: 9, Col: 1}
+	s, found := Work(o, list, DefaultRules(), append(marks, again)...)
+	if !slices.ContainsFunc(found, func(f finding.Finding) bool { return f.Kind == HullUnworked && f.Cell == again.Cell }) {
+		t.Errorf("nothing is said of marks that are not used: %v", found)
+	}
 	runs, _ := s.Runs(list, DefaultRules())
 	if len(runs) != 4 {
 		t.Fatalf("%d planks of both sides", len(runs))

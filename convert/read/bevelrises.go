@@ -39,6 +39,7 @@ var (
 	riseMetric  = regexp.MustCompile(`\bmm` + aRun + `(10|100|1000|cm|m|metre|meter)\b`)
 	riseRun     = regexp.MustCompile(`\brise (?:over|/|to) (?:the )?run\b|\btangents\b|\btangent of\b`)
 	riseOpen    = regexp.MustCompile(`(?:^|[^\d/ ]) *\b(?:mm|millimet\w+|inch(?:es)?|sixteenths|eighths|16ths|8ths|1/(?:8|16|32)|ins?\.)[^.;]*\b(?:on|in|over|to|per|through|across) (?:the |a )?(?:plank'?s? )?thickness\b|\bdifference\b[^.;]* faces\b|\bbevels?[ ,:;(\[]*(?:given in |measured in |in )?(?:1/8|1/16|1/32|mm|cm|millimet\w+|inches|ins?\.|sixteenths|16ths|eighths|8ths)(?:\W|$)`)
+	riseElse    = regexp.MustCompile(`\b(?:1 ?: ?n|1 in n|slopes?|ratios?|gradients?|grads?|gons?|radians?|minutes)\b`)
 	degreeWords = regexp.MustCompile(`\bdeg(?:s|rees?)?\b|°`)
 	bevelWords  = regexp.MustCompile(`\bbevels?\b|\breadings?\b|\bangles?\b`)
 )
@@ -77,7 +78,7 @@ func riseSaid(text string) (said rise, degrees bool) {
 	} else if riseRun.MatchString(t) {
 		said.one = 1
 	} else {
-		said.open = riseOpen.MatchString(t)
+		said.open = riseOpen.MatchString(t) || riseElse.MatchString(t) && bevelWords.MatchString(t) && !degreeWords.MatchString(t)
 	}
 	return said, degreeWords.MatchString(t)
 }

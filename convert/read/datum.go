@@ -16,17 +16,21 @@ import (
 // not said they are left: read as heights above base they would draw another hull.
 
 var (
-	fullBreadths = regexp.MustCompile(`\b(?:full|whole|overall|total)[ -](?:\w+ )?(?:breadths?|widths?|beams?)\b|\bbreadths?(?: (?:overall|full)\b|[^.;]*\b(?:both sides|side to side|port to starboard)\b)`)
-	downwards    = regexp.MustCompile(`\b(?:below|under|beneath|downwards?|(?:down|drop) from|upside down|(?:above|from|off) (?:the )?floor)\b`)
-	aboveLoad    = regexp.MustCompile(`\b(?:above|over|from|to|re)(?: the)? (?:l\.?w\.?l|d\.?w\.?l|load water ?line|designed water ?line|water ?line)\b`)
+	fullBreadths = regexp.MustCompile(`\b(?:full|whole|overall|total)[ -](?:mou?lded |inside |outside )?(?:breadths?|widths?|beams?)\b|\bbreadths? (?:overall|full)\b|\bbreadths? (?:over|across|of|from)\b[^.;]*\b(?:both sides|side to side|port to starboard)\b`)
+	eitherSide   = regexp.MustCompile(`\b(?:half|halves|1/2|alike|each|same)\b`)
+	downwards    = regexp.MustCompile(heightsOf + ` (?:below|under|beneath|down(?:wards)? from|(?:above|from|off) (?:the )?floor)\b|\bupside down\b`)
+	aboveLoad    = regexp.MustCompile(heightsOf + ` (?:above|over|from|to|re)(?: the)? (?:l\.?w\.?l|d\.?w\.?l|load water ?line|designed water ?line|water ?line)\b`)
 	ofBase       = regexp.MustCompile(`((?:\d+ )?\d[\d/.,'-]*"?(?: ?(?:ft|feet|foot|ins?|inches|mm|cm|m))?\.?(?: (?:\d+ )?\d[\d/.]* ?(?:ins?|inches|"))?) ?(?:above|over) (?:the )?base\b`)
 	loadLine     = regexp.MustCompile(`\b(?:lwl|dwl|load water ?line|designed water ?line)\b`)
 )
 
+// heightsOf is heights in words, up to where they are from.
+const heightsOf = `\b(?:heights?|depths?|hts?)\b\.?(?: (?:in|of|all|feet|ft|inches|ins|mm|taken|measured|given|the|lines?|sheer|deck|rabbet|chine))*`
+
 // isFull says that words which name breadths have them from side to side.
 func isFull(words string) bool {
 	t := strings.ToLower(measure.Fold(words))
-	return fullBreadths.MatchString(t) && !strings.Contains(t, "half") && !strings.Contains(t, "1/2")
+	return fullBreadths.MatchString(t) && !eitherSide.MatchString(t)
 }
 
 // aboveBase is the height above base that words give.

@@ -69,6 +69,9 @@ func TestMeasuredFrom(t *testing.T) {
 	}{
 		{up, "FULL BREADTHS in feet", "", same, 2, "WL 1.167", "WL 2.125", base},
 		{up, "BREADTHS OVERALL, in feet", "", same, 2, "WL 1.167", "WL 2.125", base},
+		{up + "; see the note below", half, "", same, 1, "WL 1.167", "WL 2.125", base},
+		{up, "BREADTHS in feet, both sides alike", "", same, 1, "WL 1.167", "WL 2.125", base},
+		{up, "FULL SIZE BREADTHS in feet", "", same, 1, "WL 1.167", "WL 2.125", base},
 		{up, half, "Full breadth 4.4", same, 1, "WL 1.167", "WL 2.125", base},
 		{"HEIGHTS BELOW A DATUM 4 FT ABOVE BASE, in feet", half, "", below, 1, "WL 1.167", "WL 2.125", base},
 		{"HEIGHTS BELOW A LINE 4-0-0 ABOVE THE BASE, in feet", half, "", below, 1, "WL 1.167", "WL 2.125", base},

@@ -167,3 +167,48 @@ func TestListsAndEdgesFromAft(t *testing.T) {
 		t.Errorf("read as %s, want %s", got, want)
 	}
 }
+
+// What labels say of the end that distances are from; an end named otherwise says nothing.
+func TestOriginOf(t *testing.T) {
+	for label, want := range map[string]origin{
+		"Distance from AP": fromAft, "Dist. from A.P. (in)": fromAft, "From after perpendicular": fromAft, "Distance from the face of the transom": fromAft,
+		"Distance fwd of transom": fromAft, "Distance forward": fromAft, "x, + fwd": fromAft, "Distance to stern": fromAft, "x (AP = 0)": fromAft,
+		"Distance from FP": fromFore, "Distance from aft face of stem": fromFore, "From fore side of sternpost": fromAft, "Distance aft": fromFore, "Aft of stem": fromFore, "Abaft the bow": fromFore, "Distance from forward": fromFore,
+		"Distance aft of FP (AP = 24 ft)": fromFore, "x, + aft": fromFore,
+		"Position": originUnsaid, "Position of forward face of mould": originUnsaid, "Distance to aft face": originUnsaid, "Distance from station 0": originUnsaid,
+		"Position, AP is 24-0-0": originUnsaid, "Distance from FP, or from AP": originTwo,
+	} {
+		if got := originOf(label); got != want {
+			t.Errorf("%q: %d, want %d", label, got, want)
+		}
+	}
+}
+
+// What sentences say of how stations are numbered and measured; remarks on other things
+// that name an end say nothing.
+func TestOriginsIn(t *testing.T) {
+	for words, want := range map[string][2]origin{
+		"Station 0 is at the after perpendicular, numbers run forward.": {fromAft},
+		"Offsets. Stations are numbered from aft":                       {fromAft}, "Stations run from the stern to the stem": {fromAft}, "Sta. 0 = AP; inches": {fromAft},
+		"Station 10 at the transom": {fromFore}, "AP is station 0": {fromAft}, "Stations numbered from the bow aft": {fromFore}, "Numbers run aft": {fromFore},
+		"Frame 1 at the stem": {fromFore}, "Stations numbered from aft; station 0 at the stem": {originTwo},
+		"Distances are measured from the transom":            {originUnsaid, fromAft},
+		"Offsets, all positions measured from AP":            {originUnsaid, fromAft},
+		"Station positions are set out from FP":              {originUnsaid, fromFore},
+		"Stations are not numbered from aft":                 {},
+		"Station 5 is set 2 in from the transom":             {},
+		"Distance from transom to rudder stock 300 mm":       {},
+		"Plank 3 runs forward to station 2":                  {},
+		"Station 1 is aft of the stem knee":                  {},
+		"Numbers in red are from the after body plan":        {},
+		"Stations forward of 3 are canted":                   {},
+		"Moulds 1 to 4 were made from the stern drawing":     {},
+		"Station spacing 3 ft, heights from base":            {},
+		"Hull 31, stations 4 ft apart from the bow bulkhead": {},
+	} {
+		got := originsIn([]string{words})
+		if got.numbered != want[0] || got.measured != want[1] {
+			t.Errorf("%q: numbered %d, measured %d, want %v", words, got.numbered, got.measured, want)
+		}
+	}
+}

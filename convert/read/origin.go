@@ -41,9 +41,12 @@ func (o origin) other() origin {
 
 // The ends of a boat in the words of the trade: common practice, no source.
 const (
-	aftEnd  = `(?:ap|aft(?:er)?(?:most)?(?: (?:end|perp(?:endicular)?|station|face))?|stern(?: ?post)?|transom|tuck|rudder ?post)\b`
-	foreEnd = `(?:fp|fore(?:most)?(?: (?:end|perp(?:endicular)?|station|face))?|for(?:e)?ward(?: (?:end|perp(?:endicular)?|station))?|fwd(?: (?:end|perp(?:endicular)?))?|bows?|stem(?: ?head)?)\b`
-	ofThe   = `(?: the)?(?: (?:face|fore side|aft side|after side|heel|head|outside|inside|back|centre|center) of(?: the)?)? `
+	aftEnd  = `(?:ap|aft(?:er)?(?:most)?(?: (?:end|perp(?:endicular)?|station))?|stern(?: ?post)?|transom|tuck|rudder ?post)\b`
+	foreEnd = `(?:fp|fore(?:most)?(?: (?:end|perp(?:endicular)?|station))?|for(?:e)?ward(?: (?:end|perp(?:endicular)?|station))?|fwd(?: (?:end|perp(?:endicular)?))?|bows?|stem(?: ?head)?)\b`
+	// Distances in words, and the end of what they are of.
+	distanceOf = `\b(?:dist(?:ance)?s?|measured|positions?|x)\b\.?`
+	alone      = `(?: ?$| of\b| from\b| ?[,;.()\[+-])`
+	ofThe      = `(?: the)?(?: (?:face|heel|head|outside|inside|back|centre|center) of(?: the)?)? `
 )
 
 var (
@@ -52,16 +55,20 @@ var (
 	plusAft     = regexp.MustCompile(`(?:\+|\bplus|\bpositive)(?: ?ve)?(?: is)? aft\b`)
 	measuredAft = regexp.MustCompile(`\b(?:from|(?:forward|fwd) (?:of|from)|before|ahead of)` + ofThe + aftEnd)
 	measuredFwd = regexp.MustCompile(`\b(?:from|abaft|aft (?:of|from)|behind)` + ofThe + foreEnd)
-	towardsFore = regexp.MustCompile(`\b(?:fwd|forward)\b`)
-	towardsAft  = regexp.MustCompile(`\b(?:aft|abaft)\b`)
-	anAftEnd    = regexp.MustCompile(`\b` + aftEnd)
-	aForeEnd    = regexp.MustCompile(`\b` + foreEnd)
+	towardsFore = regexp.MustCompile(distanceOf + `,?:? (?:fwd|forward)` + alone + `|^(?:fwd|forward) of\b`)
+	towardsAft  = regexp.MustCompile(distanceOf + `,?:? (?:aft|abaft)` + alone + `|^(?:aft|abaft) of\b`)
+	zeroAft     = regexp.MustCompile(`\b` + aftEnd + `(?: ?=| is| at) ?0(?:$|[^\d.])|` + distanceOf + `(?: (?:to|rel(?:ative)? to|re|wrt|off))?(?: the)? ` + aftEnd + alone + `|^(?:the )?` + aftEnd + ` to `)
+	zeroFwd     = regexp.MustCompile(`\b` + foreEnd + `(?: ?=| is| at) ?0(?:$|[^\d.])|` + distanceOf + `(?: (?:to|rel(?:ative)? to|re|wrt|off))?(?: the)? ` + foreEnd + alone + `|^(?:the )?` + foreEnd + ` to `)
 )
+
+// sideFace is one face of a part, at whichever end of the boat that is.
+var sideFace = regexp.MustCompile(`\b(?:aft|after|fore|forward|fwd) (?:face|side|edge)\b`)
 
 // plainEnds is words in lower case, A.P. as ap and fwd. as fwd.
 func plainEnds(words string) string {
 	t := abbreviated.ReplaceAllString(strings.ToLower(measure.Fold(words)), "${1}p")
-	return strings.ReplaceAll(strings.ReplaceAll(t, "fwd.", "fwd"), "perp.", "perp")
+	t = strings.ReplaceAll(strings.ReplaceAll(t, "fwd.", "fwd"), "perp.", "perp")
+	return sideFace.ReplaceAllString(t, "face")
 }
 
 // first is the first of some pairs of words, for aft and for fore, that a text holds.
@@ -85,7 +92,7 @@ func first(t string, pairs ...[2]*regexp.Regexp) origin {
 // Aft of FP, x forward of transom. What increases forward is from aft.
 func originOf(label string) origin {
 	return first(plainEnds(label), [2]*regexp.Regexp{plusFore, plusAft}, [2]*regexp.Regexp{measuredAft, measuredFwd},
-		[2]*regexp.Regexp{towardsFore, towardsAft}, [2]*regexp.Regexp{anAftEnd, aForeEnd})
+		[2]*regexp.Regexp{towardsFore, towardsAft}, [2]*regexp.Regexp{zeroAft, zeroFwd})
 }
 
 // distanceHead begins the label of distances from an end of the boat.
@@ -96,15 +103,24 @@ func fromEnd(label string) bool {
 	return distanceHead.MatchString(plainEnds(label)) && originOf(label) != originUnsaid
 }
 
+// Parts of sentences on how stations are numbered and set out.
+const (
+	aPlace    = `(?:stations?|stas?|stns?|moulds?|molds?|frames?|sections?)`
+	numbering = `\b(?:numbers?|numbering|` + aPlace + `(?: numbers)?)(?: are| is| being)?(?: (?:numbered|counted|run|runs|running|rise|rises|rising|increase|increases|increasing|go|goes|going))+`
+	aftPoint  = `(?:ap|aft(?:er)?(?:most)? (?:end|perp(?:endicular)?)|aftermost|stern(?: ?post)?|transom|tuck|rudder ?post)\b`
+	forePoint = `(?:fp|fore(?:most)? (?:end|perp(?:endicular)?)|foremost|forward (?:end|perp(?:endicular)?)|fwd (?:end|perp(?:endicular)?)|bows?|stem(?: ?head)?)\b`
+	pointAt   = `(?:\b` + aPlace + `\.? ?(?:no\.? ?)?|^)(\d+)(?: ?=| is| being| lies| stands| on| at| the)+ `
+	pointIs   = `(?: ?=| is| being| at| on)+ ?(?:` + aPlace + `\.? )?(\d+)$`
+)
+
 var (
 	sentences    = regexp.MustCompile(`[;\n]|[.,:] `)
-	ofStations   = regexp.MustCompile(`\b(?:stations?|stas?|stns?|moulds?|molds?|frames?|sections?|distances?|positions?|numbers?|numbered|numbering)\b`)
-	ofNumbers    = regexp.MustCompile(`\b(?:numbers?|numbered|numbering|counted|counting|count|named|lettered)\b`)
-	ofDistances  = regexp.MustCompile(`\b(?:distances?|positions?|measured|set out|set off|spaced|placed)\b`)
-	runForward   = regexp.MustCompile(`\b(?:runs?|running|rises?|rising|increas\w+|counts?|counted|goes|going|numbered|numbering)(?: from aft)?(?: to| towards?)?(?: the)? (?:fwd|forward|bows?|stem)\b|\b(?:aft|stern|transom|ap) (?:to|towards?)(?: the)? ` + foreEnd)
-	runAft       = regexp.MustCompile(`\b(?:runs?|running|rises?|rising|increas\w+|counts?|counted|goes|going|numbered|numbering)(?: from (?:fwd|forward))?(?: to| towards?)?(?: the)? (?:aft|stern|transom)\b|\b(?:fwd|forward|bow|stem|fp) (?:to|towards?)(?: the)? ` + aftEnd)
-	stationAtAft = regexp.MustCompile(`(?:\b(?:stations?|stas?|stns?|moulds?|molds?|frames?|sections?|no)\.? ?|^)(?:no\.? ?)?(\d+)(?: ?=| is| being| lies| stands| on| at| the)+ ` + aftEnd + `|\b` + aftEnd + `(?: ?=| is| being| at| on)+ ?(?:station|sta\.?|stn\.?|mould|mold|frame|section)? ?(\d+)\b`)
-	stationAtFwd = regexp.MustCompile(`(?:\b(?:stations?|stas?|stns?|moulds?|molds?|frames?|sections?|no)\.? ?|^)(?:no\.? ?)?(\d+)(?: ?=| is| being| lies| stands| on| at| the)+ ` + foreEnd + `|\b` + foreEnd + `(?: ?=| is| being| at| on)+ ?(?:station|sta\.?|stn\.?|mould|mold|frame|section)? ?(\d+)\b`)
+	runForward   = regexp.MustCompile(numbering + `(?: from aft)?(?: to| towards?)?(?: the)? (?:fwd|forward|bows?|stem)\b|` + numbering + ` from(?: the)? ` + aftEnd)
+	runAft       = regexp.MustCompile(numbering + `(?: from (?:fwd|forward))?(?: to| towards?)?(?: the)? (?:aft|transom|stern)\b|` + numbering + ` from(?: the)? ` + foreEnd)
+	stationAtAft = regexp.MustCompile(pointAt + aftPoint + `|\b` + aftPoint + pointIs)
+	stationAtFwd = regexp.MustCompile(pointAt + forePoint + `|\b` + forePoint + pointIs)
+	allDistances = regexp.MustCompile(`^(?:all |the )*(?:distances|positions|` + aPlace + `(?: (?:distances|positions|spacings?))?)\b`)
+	setOut       = regexp.MustCompile(`\b(?:distances|positions|measured|set out|set off|laid off|spaced|spacings?)\b`)
 )
 
 // said is what words over a table say of where stations are numbered and measured
@@ -147,15 +163,9 @@ func originsOf(t string) (numbered, measured origin) {
 			}
 		}
 	}
-	if !ofStations.MatchString(t) {
-		return numbered, measured
-	}
 	numbered = numbered.and(first(t, [2]*regexp.Regexp{runForward, runAft}))
-	switch said := first(t, [2]*regexp.Regexp{measuredAft, measuredFwd}); {
-	case ofNumbers.MatchString(t), !ofDistances.MatchString(t):
-		numbered = numbered.and(said)
-	default:
-		measured = said
+	if allDistances.MatchString(t) && setOut.MatchString(t) && !strings.ContainsAny(t, "0123456789") {
+		measured = first(t, [2]*regexp.Regexp{measuredAft, measuredFwd})
 	}
 	return numbered, measured
 }

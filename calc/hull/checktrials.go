@@ -40,19 +40,22 @@ var (
 	}
 )
 
-// swaps is the table with each two stations' figures in each other's place.
-func (w whole) swaps() []whole {
-	var all []whole
+// pairs is the stations that may have changed places: each two, in a long table each
+// with one that speaks against itself.
+func (w whole) pairs(suspects []int) [][2]int {
+	var all [][2]int
+	may := func(k int) bool { return !w.o.Stations[k].Transom && !slices.Contains(w.stations, k) }
 	for a := range w.o.Stations {
 		for b := a + 1; b < len(w.o.Stations); b++ {
-			if !w.o.Stations[a].Transom && !w.o.Stations[b].Transom && !slices.Contains(w.stations, a) && !slices.Contains(w.stations, b) {
-				all = append(all, w.swap(a, b))
+			if may(a) && may(b) && (len(w.x) < longTable || slices.Contains(suspects, a) || slices.Contains(suspects, b)) {
+				all = append(all, [2]int{a, b})
 			}
 		}
 	}
 	return all
 }
 
+// swap is the table with two stations' figures in each other's place.
 func (w whole) swap(a, b int) whole {
 	t := whole{o: w.o.copied(), x: w.x, lines: w.lines, stations: []int{a, b}}
 	for i := range t.o.Lines {

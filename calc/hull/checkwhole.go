@@ -75,17 +75,23 @@ func (w whole) mendStation(r Rules) (best whole, unnamed finding.List, ok bool) 
 	if len(suspects) == 0 && scale < wholeScatter {
 		return best, nil, false
 	}
-	trials := w.swaps()
-	for _, k := range suspects {
-		trials = slices.Concat(trials, w.slips(k, z), w.moves(k, rows))
-	}
 	now := offTogether(rows, r, 0, len(w.x))
-	for i := range trials {
-		t := &trials[i]
+	var trials []whole
+	weigh := func(t whole) {
 		from, to := t.reach()
 		t.gain = total(now, from, to) - total(offTogether(t.o.alone(t.x), r, from, to), from, to)
 		if t.gain > best.gain {
-			best, ok = *t, true
+			best, ok = t, true
+		}
+		t.o = Offsets{} // of all but the best no more than the weight is wanted
+		trials = append(trials, t)
+	}
+	for _, p := range w.pairs(suspects) {
+		weigh(w.swap(p[0], p[1]))
+	}
+	for _, k := range suspects {
+		for _, t := range slices.Concat(w.slips(k, z), w.moves(k, rows)) {
+			weigh(t)
 		}
 	}
 	switch {

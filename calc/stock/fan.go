@@ -24,9 +24,15 @@ type leaf struct {
 	from, to int32 // its joints in the arena
 }
 
-// fanOut leaves the joints of the cheapest way found in s.plans. Cell is how
-// many grid steps two ways may differ by and count as one.
-func (s *search) fanOut(row []int, width, cell int, sigma float64, breach, noise money) bool {
+// ways kept as far as each timber, and how many grid steps two may differ by and
+// count as one.
+const (
+	fanned = 8
+	alike  = 6
+)
+
+// fanOut leaves the joints of the cheapest way found in s.plans.
+func (s *search) fanOut(row []int, sigma float64, breach, noise money) bool {
 	f := &s.fan
 	if f.place == nil {
 		f.place = make([]int, len(s.timbers))
@@ -47,10 +53,10 @@ func (s *search) fanOut(row []int, width, cell int, sigma float64, breach, noise
 	}
 	f.arena = f.arena[:0]
 	for d, i := range row {
-		if !s.fanNext(row, d, i, width, sigma, breach, noise) {
+		if !s.fanNext(row, d, i, sigma, breach, noise) {
 			return false
 		}
-		f.keep(d, width, uint64(cell))
+		f.keep(d)
 	}
 	k := int32(0)
 	for d := len(row) - 1; d >= 0; d-- {
@@ -62,7 +68,7 @@ func (s *search) fanOut(row []int, width, cell int, sigma float64, breach, noise
 }
 
 // fanNext lays one more timber of a row behind every way kept.
-func (s *search) fanNext(row []int, d, i, ways int, sigma float64, breach, noise money) bool {
+func (s *search) fanNext(row []int, d, i int, sigma float64, breach, noise money) bool {
 	f := &s.fan
 	t := &s.timbers[i]
 	c := &s.classes[t.class]
@@ -84,7 +90,7 @@ func (s *search) fanNext(row []int, d, i, ways int, sigma float64, breach, noise
 		}
 		s.fanBlocks(i, d, int32(k), row)
 		if s.cross(t, tab, 0) || s.cross(t, tab, breach) {
-			s.branch(t, tab, ways, before[k].cost, int32(k))
+			s.branch(t, tab, before[k].cost, int32(k))
 		}
 	}
 	slices.SortFunc(f.next, func(a, b leaf) int {
@@ -94,13 +100,13 @@ func (s *search) fanNext(row []int, d, i, ways int, sigma float64, breach, noise
 }
 
 // keep takes the cheapest ways that are not much alike.
-func (f *fan) keep(d, width int, cell uint64) {
+func (f *fan) keep(d int) {
 	f.levels[d], f.seen = f.levels[d][:0], f.seen[:0]
 	for _, l := range f.next {
-		if len(f.levels[d]) >= width {
+		if len(f.levels[d]) >= fanned {
 			return
 		}
-		h := f.mark(l, d, cell)
+		h := f.mark(l, d)
 		if !slices.Contains(f.seen, h) {
 			f.seen = append(f.seen, h)
 			f.levels[d] = append(f.levels[d], l)
@@ -109,11 +115,11 @@ func (f *fan) keep(d, width int, cell uint64) {
 }
 
 // mark is the same for ways whose last two timbers are laid much alike.
-func (f *fan) mark(l leaf, d int, cell uint64) uint64 {
+func (f *fan) mark(l leaf, d int) uint64 {
 	h := uint64(14695981039346656037)
 	for e := d; ; e-- {
 		for _, p := range f.arena[l.from:l.to] {
-			h = (h ^ (uint64(p)/cell + 1)) * 1099511628211
+			h = (h ^ (uint64(p)/alike + 1)) * 1099511628211
 		}
 		h *= 1099511628211
 		if e == 0 || d-e == 1 {
@@ -147,7 +153,7 @@ func (s *search) fanBlocks(i, d int, k int32, row []int) {
 
 // branch adds the cheapest ways found by cross, each with another last joint;
 // of a run of steps that cost the same, its two ends.
-func (s *search) branch(t *timber, tab tables, ways int, cost money, parent int32) {
+func (s *search) branch(t *timber, tab tables, cost money, parent int32) {
 	f := &s.fan
 	f.tips = f.tips[:0]
 	before := node{-1, -9, -1}
@@ -171,7 +177,7 @@ func (s *search) branch(t *timber, tab tables, ways int, cost money, parent int3
 			f.tips = append(f.tips, node{v, 0, -1})
 		}
 	}
-	for n := 0; n < len(f.tips) && n < ways; n++ {
+	for n := 0; n < len(f.tips) && n < fanned; n++ {
 		for k := n + 1; k < len(f.tips); k++ { // the cheapest left: a few of many are wanted
 			if a, b := &f.tips[k], &f.tips[n]; a.cost < b.cost || a.cost == b.cost && a.at < b.at {
 				*a, *b = *b, *a

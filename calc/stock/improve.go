@@ -115,7 +115,7 @@ func (m *improver) again(breach money) bool {
 	}
 	defer func() { s.lattice = lattice{} }()
 	if m.byFan {
-		if !s.fanOut(m.out, 8, 6, sigma, breach, noise) {
+		if !s.fanOut(m.out, sigma, breach, noise) {
 			return false
 		}
 		for _, i := range m.out {

@@ -41,7 +41,8 @@ func longerBy(l measure.Length) measure.Length {
 }
 
 // longer asks what one such step and two more than the mill's longest of each size
-// would save, by the bound.
+// would save, by the bound. What is less than plans are commonly above their bound is
+// not named: no plan need show it.
 func (a *answer) longer(p part) {
 	if len(a.rack) == 0 {
 		return
@@ -87,10 +88,10 @@ func (a *answer) longer(p part) {
 			// At one and the same surcharge: it answers most questions, and where it
 			// promises nothing no other need be tried.
 			least, _ := newSearch(&more).boundAt(0, sur, false)
-			if bound-least > bound/1000 {
+			if bound-least > bound/nearly {
 				least, _ = newSearch(&more).rough(0)
 			}
-			if saves := bound - least; saves > bound/1000 {
+			if saves := bound - least; saves > bound/nearly {
 				a.plan.Longer = append(a.plan.Longer, Longer{Board: a.rack[row], Length: a.rack[row].Length.Value + by, Saves: saves.value()})
 			}
 		}

@@ -98,23 +98,17 @@ func (s *search) stair(most money) {
 // part2 is a random part of a length, in 1/1024.
 func (s *search) part2(l int64) int64 { return l / 1024 * int64(s.random(1024)) }
 
-// start lays every row of timbers by a fan, with a lattice, a width of cell and
-// noise by chance.
-func (s *search) start(to *layout, width int) bool {
+// start lays every timber in turn, with a lattice and noise by chance.
+func (s *search) start(to *layout) bool {
 	s.empty()
 	s.stair(4 * s.dear())
 	s.rare = int64(128 + s.random(257))
 	noise := s.dear() * money(3+s.random(28)) / 100
-	cell := 4 + s.random(14)
 	defer func() { s.lattice = lattice{} }()
-	for _, row := range s.yard.rows() {
-		if !s.fanOut(row, width, cell, 0.9, 30*s.dear(), noise) {
+	for i := range s.timbers {
+		s.shake(i, noise)
+		if !s.lay(i, 0.9, forbidding*s.dear()) {
 			return false
-		}
-		for _, i := range row {
-			if !s.cut(i, 0.9) {
-				return false
-			}
 		}
 	}
 	s.keep(to)

@@ -19,7 +19,7 @@ func TestChooseIsCheapest(t *testing.T) {
 	m := &improver{search: s, dear: s.dear(), kept: newLumber(s.yard)}
 	for range 4 {
 		var l layout
-		if !s.start(&l, 6) {
+		if !s.start(&l) {
 			t.Fatal("no start")
 		}
 		m.improve(&l, 40, m.dear, 0)

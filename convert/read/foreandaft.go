@@ -303,28 +303,18 @@ func (n *placing) measuredFrom() string {
 	return t
 }
 
-// replace puts other positions in place of some stations's wherever they were read.
+// replace puts other positions in place of those of some stations wherever they were read.
 func (r *reader) replace(n *placing, as func(source.Reading[measure.Length]) source.Reading[measure.Length]) {
 	own := map[source.Cell]bool{}
 	for _, s := range n.placed() {
 		own[s.At.Cell] = true
 	}
-	all := func(stations []hull.Station) {
+	for _, stations := range append(r.stationRows(), n.stations) {
 		for i, s := range stations {
 			if s.At.OK() && own[s.At.Cell] {
 				stations[i].At = as(s.At)
 			}
 		}
-	}
-	all(n.stations)
-	for i := range r.job.Offsets {
-		all(r.job.Offsets[i].Stations)
-	}
-	for i := range r.job.Bevels {
-		all(r.job.Bevels[i].Stations)
-	}
-	for i := range r.job.Seams {
-		all(r.job.Seams[i].Stations)
 	}
 	for name, at := range r.at {
 		if own[at.Cell] {

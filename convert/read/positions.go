@@ -145,15 +145,23 @@ func (r *reader) fillPositions() {
 		}
 		r.space(stations)
 	}
+	for _, stations := range r.stationRows() {
+		fill(stations)
+	}
+}
+
+// stationRows is the stations of every table that lines are given at.
+func (r *reader) stationRows() (all [][]hull.Station) {
 	for i := range r.job.Offsets {
-		fill(r.job.Offsets[i].Stations)
+		all = append(all, r.job.Offsets[i].Stations)
 	}
 	for i := range r.job.Bevels {
-		fill(r.job.Bevels[i].Stations)
+		all = append(all, r.job.Bevels[i].Stations)
 	}
 	for i := range r.job.Seams {
-		fill(r.job.Seams[i].Stations)
+		all = append(all, r.job.Seams[i].Stations)
 	}
+	return all
 }
 
 // space places stations by the spacing that Settings give, where nothing gives

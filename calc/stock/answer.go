@@ -87,7 +87,7 @@ func (a *answer) solve(p part, r Rules) {
 		}
 	}
 	if best.broken == 0 {
-		apart, turns := p.apart(p.stretches()), (r.Tries-600)/40 // a plan in a moment is not to wait for its bound
+		apart, turns := p.apart(p.stretches()), p.fewer((r.Tries-600)/40, 80_000) // a plan in a moment is not to wait for its bound
 		raised := apart.raise(whole, best.total, p.trueJoint, wholeSur, turns)
 		a.whole += raised - whole
 		if p.trueJoint > 0 {

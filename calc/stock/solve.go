@@ -90,12 +90,17 @@ const nearly = 200
 // bettering is what part of the moves of all starts such a plan gets.
 const bettering = 20
 
-// lasting is how many moves the best plan gets: the more timbers the more, but for
-// long ones, of which each move takes longer.
+// lasting is how many moves the best plan gets: the more timbers the more.
 func (y *yard) lasting(tries int) int {
-	steps := 0
+	return y.fewer(tries*max(12, min(60, len(y.timbers)))/12, 40_000)
+}
+
+// fewer is how many of n turns are taken where the timbers have more steps in all
+// than so many, as each takes longer.
+func (y *yard) fewer(n, steps int) int {
+	all := 0
 	for i := range y.timbers {
-		steps += y.timbers[i].steps * y.timbers[i].copies()
+		all += y.timbers[i].steps * y.timbers[i].copies()
 	}
-	return tries * max(12, min(60, len(y.timbers))) / 12 * 40_000 / max(40_000, steps)
+	return n * steps / max(steps, all)
 }

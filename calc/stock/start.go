@@ -40,19 +40,6 @@ func (s *search) shake(i int, noise money) {
 	}
 }
 
-// rows is the timbers in rows whose joints keep clear of each other.
-func (y *yard) rows() [][]int {
-	var all [][]int
-	for i := range y.timbers {
-		if i > 0 && y.linked(i) {
-			all[len(all)-1] = append(all[len(all)-1], i)
-		} else {
-			all = append(all, []int{i})
-		}
-	}
-	return all
-}
-
 // linked says that a timber's joints keep clear of those of the one before it.
 func (y *yard) linked(i int) bool {
 	_, ok := y.nearTo(i, i-1)

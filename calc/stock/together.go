@@ -55,6 +55,19 @@ func (s *search) together(to *layout, known []*layout, b *supply, turn int) bool
 	return true
 }
 
+// rows is the timbers in rows whose joints keep clear of each other.
+func (y *yard) rows() [][]int {
+	var all [][]int
+	for i := range y.timbers {
+		if i > 0 && y.linked(i) {
+			all[len(all)-1] = append(all[len(all)-1], i)
+		} else {
+			all = append(all, []int{i})
+		}
+	}
+	return all
+}
+
 // abreast is a row of timbers to be laid together, and the choices of each, the cheapest first.
 type abreast struct {
 	*search

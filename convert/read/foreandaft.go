@@ -1,6 +1,7 @@
 package read
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -36,7 +37,7 @@ type placing struct {
 	done     bool // turned about
 }
 
-// ran notes where the stations of a table lie; one read again takes its place.
+// lay notes where the stations of a table lie; one read again takes its place.
 func (r *reader) lay(n placing) {
 	n.stations = slices.Clone(n.stations)
 	for i := range r.placings {
@@ -123,17 +124,11 @@ func byEnds(placed []hull.Station) origin {
 	if len(placed) < 2 {
 		return originUnsaid
 	}
-	low, high := placed[0], placed[0]
-	for _, s := range placed {
-		if s.At.Value < low.At.Value {
-			low = s
-		}
-		if s.At.Value > high.At.Value {
-			high = s
-		}
-	}
-	return endOf(low).and(endOf(high).other())
+	return endOf(slices.MinFunc(placed, byPlace)).and(endOf(slices.MaxFunc(placed, byPlace)).other())
 }
+
+// byPlace orders stations by their positions.
+func byPlace(a, b hull.Station) int { return cmp.Compare(a.At.Value, b.At.Value) }
 
 // settle decides the end that stations are measured from by its own words.
 func (n *placing) settle() {
@@ -246,12 +241,7 @@ func (r *reader) turnAbout(n *placing) {
 		n.ask = fmt.Sprintf("%q says that the positions are measured from aft, and other tables measure from elsewhere: no station is in both to tell how far apart", n.why)
 		return
 	}
-	foremost := n.placed()[0]
-	for _, s := range n.placed() {
-		if s.At.Value > foremost.At.Value {
-			foremost = s
-		}
-	}
+	foremost := slices.MaxFunc(n.placed(), byPlace)
 	f := finding.Finding{Kind: ConventionRead, Cell: n.cell, Reads: n.label,
 		Text: fmt.Sprintf("%q is read as measured from aft: the positions were turned about to increase aft, %s, the foremost, at %s", n.why, r.calls[foremost.Cell].places().Named(foremost.Name), datum-foremost.At.Value)}
 	r.add(f)

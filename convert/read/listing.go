@@ -58,17 +58,21 @@ func (r *reader) alongOf(b *bevel.Readings) []measure.Length {
 		if len(s.Along) == 0 || !r.alongSaid[s.Along[0].Cell] {
 			continue
 		}
-		var all []measure.Length
-		for _, v := range s.Along {
-			if v.OK() {
-				all = append(all, v.Value)
-			}
-		}
-		if len(all) > 1 {
+		if all := figures(s.Along); len(all) > 1 {
 			return all
 		}
 	}
 	return nil
+}
+
+// figures is those of some readings that were read.
+func figures(readings []source.Reading[measure.Length]) (all []measure.Length) {
+	for _, v := range readings {
+		if v.OK() {
+			all = append(all, v.Value)
+		}
+	}
+	return all
 }
 
 // turnBevels takes bevels from the other end. Distances along an edge are from the
@@ -87,25 +91,14 @@ func turnBevels(b *bevel.Readings) {
 // fromFirst makes distances that fall along an edge, being from its after end,
 // distances from its fore end.
 func fromFirst(along []source.Reading[measure.Length]) {
-	var all []measure.Length
-	for _, v := range along {
-		if v.OK() {
-			all = append(all, v.Value)
-		}
-	}
-	if trend(all) < 0 {
+	if trend(figures(along)) < 0 {
 		fromOtherEnd(along)
 	}
 }
 
 // fromOtherEnd measures distances from the farthest of them.
 func fromOtherEnd(along []source.Reading[measure.Length]) {
-	most := measure.Length(0)
-	for _, v := range along {
-		if v.OK() {
-			most = max(most, v.Value)
-		}
-	}
+	most := slices.Max(append(figures(along), 0))
 	for i := range along {
 		if along[i].OK() {
 			along[i].Value = most - along[i].Value
@@ -258,9 +251,9 @@ func (r *reader) layOf(l listing) (placing, bool) {
 	return placing{}, false
 }
 
-// strakesTurned puts the stations that strakes run between in their order, the after one
-// first in a book that goes from aft, and asks where strakes begin that are given a place of their own among stations measured
-// from aft.
+// strakesTurned puts the stations that strakes run between in their order where a book
+// that goes from aft has the after one first, and asks where strakes begin that are
+// given a place of their own among stations measured from aft.
 func (r *reader) strakesTurned() {
 	measured := slices.ContainsFunc(r.placings, func(n placing) bool { return n.done })
 	for i := range r.job.Strakes {

@@ -123,7 +123,7 @@ var (
 	setOut       = regexp.MustCompile(`\b(?:distances|positions|measured|set out|set off|laid off|spaced|spacings?)\b`)
 )
 
-// said is what words over a table say of where stations are numbered and measured
+// originSaid is what words over a table say of where stations are numbered and measured
 // from, and the words that do.
 type originSaid struct {
 	numbered, measured origin
